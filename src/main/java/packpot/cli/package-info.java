@@ -1,0 +1,5 @@
+/** Commands. */
+@NullMarked
+package packpot.cli;
+
+import org.jspecify.annotations.NullMarked;

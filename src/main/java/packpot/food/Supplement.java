@@ -1,0 +1,33 @@
+package packpot.food;
+
+/**
+ * How a supplement is measured and given.
+ *
+ * @param form the salt or form, in words
+ * @param activeShare what share of it is the nutrient, in words
+ * @param measureName what a person owns: "tsp", "tablet of 50 mg zinc", "drop"
+ * @param measurePlural the same for several
+ * @param smallestPart the smallest part of one measure that can be given: 0.125 of a teaspoon, half a tablet, one drop
+ * @param gramsPerMeasure grams of one whole measure
+ * @param potStepGrams how finely it is measured into a whole pot, in grams
+ * @param dosing every day the same, or a count spread over the days of the batch
+ * @param place where it goes unless the scenario says otherwise
+ * @param caution a sentence for people; empty when there is none
+ */
+public record Supplement(
+        String form,
+        String activeShare,
+        String measureName,
+        String measurePlural,
+        double smallestPart,
+        double gramsPerMeasure,
+        double potStepGrams,
+        Dosing dosing,
+        Place place,
+        String caution) {
+
+    /** Grams of the smallest dose. */
+    public double smallestDoseGrams() {
+        return smallestPart * gramsPerMeasure;
+    }
+}

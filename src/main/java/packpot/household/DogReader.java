@@ -1,0 +1,200 @@
+package packpot.household;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packpot.dog.Activity;
+import packpot.dog.Dog;
+import packpot.dog.Reproduction;
+import packpot.food.Food;
+import packpot.units.Dimension;
+
+/** Reads "dogs". */
+final class DogReader {
+    private static final double LEAST_KG = 0.1;
+    private static final double MOST_KG = 150;
+    private static final double MOST_YEARS = 30;
+
+    private final Knowledge knowledge;
+    private final LocalDate start;
+    private final Notes notes;
+
+    DogReader(Knowledge knowledge, LocalDate start, Notes notes) {
+        this.knowledge = knowledge;
+        this.start = start;
+        this.notes = notes;
+    }
+
+    List<Dog> read(Fields scenario) {
+        List<Dog> dogs = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        List<Fields> all = scenario.objects("dogs");
+        if (all.isEmpty()) {
+            scenario.fault("dogs", "no dog is given; expected a list with at least one, such as"
+                    + " [{\"name\": \"Moss\", \"weight\": \"21 lb\", \"age\": \"4 years\"}]");
+        }
+        for (Fields fields : all) {
+            Dog dog = dog(fields);
+            String name = fields.text("name");
+            if (name != null && !names.add(name.toLowerCase(Locale.ROOT))) {
+                fields.fault("name", "two dogs are called \"" + name + "\"; give each a name of its own");
+            }
+            if (dog != null) {
+                dogs.add(dog);
+            }
+        }
+        return dogs;
+    }
+
+    private @Nullable Dog dog(Fields fields) {
+        String name = fields.requiredText("name", "the dog's name");
+        String called = name == null ? "this dog" : name;
+        Double weight = weight(fields, "weight");
+        if (!fields.has("weight")) {
+            fields.fault("weight", "is missing; expected " + Dimension.MASS.words() + " such as " + Dimension.MASS.example());
+        }
+        Double ageDays = age(fields);
+        Double adult = weight(fields, "expectedAdultWeight");
+        Double goal = weight(fields, "goalWeight");
+        if (weight != null && adult != null && adult < weight) {
+            fields.fault("expectedAdultWeight", "read " + kg(adult) + ", which is below today's " + kg(weight)
+                    + "; give the weight that " + called + " will have when grown, or leave it out");
+        }
+        if (weight != null && goal != null && (goal < weight / 2 || goal > weight * 2)) {
+            fields.fault("goalWeight", "read " + kg(goal) + " for a dog of " + kg(weight)
+                    + "; expected between half and double of today's weight");
+        }
+        Dog.Sex sex = fields.choice("sex", List.of(Dog.Sex.values()), s -> s.name().toLowerCase(Locale.ROOT));
+        boolean neutered = neutered(fields, called);
+        Activity activity = fields.choice("activity", List.of(Activity.values()), Activity::key);
+        if (!fields.has("activity")) {
+            notes.filled(called + ": activity is not given, taken as moderate (1-3 hours a day)");
+        }
+        Integer score = fields.whole("conditionScore", 1, 9);
+        Reproduction reproduction = reproduction(fields, sex);
+        Double vet = energy(fields, "vetEnergy", "a day", 20_000);
+        Double treats = energy(fields, "treats", "a day", 5_000);
+        Double other = energy(fields, "otherFood", "a day", 20_000);
+        List<String> avoids = avoids(fields);
+        String profile = fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
+        fields.end();
+        if (name == null || weight == null || ageDays == null) {
+            return null;
+        }
+        return new Dog(
+                name,
+                weight / 1000,
+                ageDays,
+                adult == null ? null : adult / 1000,
+                sex == null ? Dog.Sex.UNKNOWN : sex,
+                neutered,
+                activity == null ? Activity.MODERATE : activity,
+                score,
+                goal == null ? null : goal / 1000,
+                reproduction,
+                vet,
+                (treats == null ? 0 : treats) + (other == null ? 0 : other),
+                avoids,
+                profile);
+    }
+
+    private boolean neutered(Fields fields, String called) {
+        if (!fields.has("neutered")) {
+            notes.filled(called + ": neutered is not given, taken as yes");
+        }
+        return fields.flag("neutered", true);
+    }
+
+    private static @Nullable Double weight(Fields fields, String name) {
+        Double grams = fields.quantity(name, Dimension.MASS);
+        if (grams != null && (grams < LEAST_KG * 1000 || grams > MOST_KG * 1000)) {
+            fields.fault(name, "read " + kg(grams) + ", which no dog weighs; expected from " + kg(LEAST_KG * 1000) + " to "
+                    + kg(MOST_KG * 1000));
+            return null;
+        }
+        return grams;
+    }
+
+    private static String kg(double grams) {
+        return String.format(Locale.ROOT, "%.1f kg (%.1f lb)", grams / 1000, grams / 453.59237);
+    }
+
+    private static @Nullable Double energy(Fields fields, String name, String per, double most) {
+        Double kcal = fields.quantity(name, Dimension.ENERGY);
+        if (kcal != null && kcal > most) {
+            fields.fault(name, String.format(Locale.ROOT, "read %.0f kcal %s; expected at most %.0f kcal", kcal, per, most));
+            return null;
+        }
+        return kcal;
+    }
+
+    private @Nullable Double age(Fields fields) {
+        LocalDate born = fields.date("born");
+        Double age = fields.quantity("age", Dimension.TIME);
+        if (!fields.has("born") && !fields.has("age")) {
+            fields.fault("age", "is missing; expected \"age\": \"4 years\" or \"born\": \"2022-05-01\"");
+            return null;
+        }
+        if (fields.has("born") && fields.has("age")) {
+            fields.fault("age", "is given beside \"born\"; give one of the two");
+            return null;
+        }
+        if (born != null && born.isAfter(start)) {
+            fields.fault("born", "read " + born + ", which is after the plan's first day, " + start);
+            return null;
+        }
+        Double days = born == null ? age : (Double) (double) ChronoUnit.DAYS.between(born, start);
+        if (days != null && days > MOST_YEARS * 365.25) {
+            fields.fault(born == null ? "age" : "born", String.format(
+                    Locale.ROOT, "is %.0f years, which no dog reaches; expected at most %.0f", days / 365.25, MOST_YEARS));
+            return null;
+        }
+        return days;
+    }
+
+    private static @Nullable Reproduction reproduction(Fields fields, Dog.@Nullable Sex sex) {
+        Fields gestation = fields.object("gestation");
+        Fields lactation = fields.object("lactation");
+        if ((gestation != null || lactation != null) && sex == Dog.Sex.MALE) {
+            fields.fault(gestation != null ? "gestation" : "lactation", "is given for a male dog");
+        }
+        if (gestation != null && lactation != null) {
+            fields.fault("lactation", "is given beside \"gestation\"; give one of the two");
+        }
+        if (gestation != null) {
+            Integer week = required(gestation, "week", 1, 9);
+            gestation.end();
+            return week == null ? null : new Reproduction.Gestation(week);
+        }
+        if (lactation != null) {
+            Integer week = required(lactation, "week", 1, 4);
+            Integer puppies = required(lactation, "puppies", 1, 16);
+            lactation.end();
+            return week == null || puppies == null ? null : new Reproduction.Lactation(week, puppies);
+        }
+        return null;
+    }
+
+    private static @Nullable Integer required(Fields fields, String name, int least, int most) {
+        if (!fields.has(name)) {
+            fields.fault(name, "is missing; expected a whole number from " + least + " to " + most);
+        }
+        return fields.whole(name, least, most);
+    }
+
+    private List<String> avoids(Fields fields) {
+        List<String> words = fields.texts("avoid");
+        for (String word : words) {
+            if (knowledge.foods().all().stream().noneMatch(food -> Avoidance.names(word, food))) {
+                fields.fault("avoid", "\"" + word + "\" is neither a food nor a group of foods known here"
+                        + Nearest.advice(word, knowledge.foods().all().stream().map(Food::label).toList(), 3));
+            }
+        }
+        return words;
+    }
+}

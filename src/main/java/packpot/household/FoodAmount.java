@@ -1,0 +1,38 @@
+package packpot.household;
+
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import packpot.food.Food;
+import packpot.food.Measures;
+import packpot.units.Dimension;
+import packpot.units.Quantity;
+import packpot.units.UnitException;
+
+/** An amount of a food, by weight, by volume, or counted in the food's own measures. */
+final class FoodAmount {
+    private static final Pattern COUNT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s+(\\p{L}[\\p{L} -]*)\\s*");
+
+    private FoodAmount() {}
+
+    /** Grams of "2 lb", "16 fl oz", "12 large" or "100 tablets" of a food. */
+    static double grams(String text, Food food, Measures measures) throws UnitException {
+        Matcher count = COUNT.matcher(text);
+        if (count.matches()) {
+            OptionalDouble grams = measures.gramsOf(food, count.group(2));
+            if (grams.isPresent()) {
+                return Double.parseDouble(count.group(1)) * grams.getAsDouble();
+            }
+        }
+        try {
+            return Quantity.parse(text, Dimension.MASS).inBaseUnits();
+        } catch (UnitException notMass) {
+            try {
+                return Quantity.parse(text, Dimension.VOLUME).inBaseUnits() * food.kitchen().densityGramsPerMl();
+            } catch (UnitException notVolume) {
+                throw new UnitException(notMass.getMessage() + ", a volume"
+                        + (measures.of(food).isEmpty() ? "" : ", or a count of: " + String.join(", ", measures.of(food))));
+            }
+        }
+    }
+}

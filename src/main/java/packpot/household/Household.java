@@ -1,0 +1,59 @@
+package packpot.household;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packpot.dog.Dog;
+import packpot.dog.EnergyMethod;
+import packpot.food.FoodEnergy;
+import packpot.units.UnitSystem;
+
+/**
+ * A household in base units, valid as it stands.
+ *
+ * @param currency ISO 4217 code
+ * @param profile name of the profile for dogs that name none of their own
+ * @param budget most money for shopping; null when there is no such wish
+ * @param defaults what the scenario left open and how it was filled, in sentences
+ * @param cautions what people must be told, in sentences
+ */
+public record Household(
+        String name,
+        LocalDate start,
+        String currency,
+        UnitSystem units,
+        String profile,
+        EnergyMethod.Maintenance maintenance,
+        EnergyMethod.Growth growth,
+        FoodEnergy.Method foodEnergy,
+        List<Dog> dogs,
+        Kitchen kitchen,
+        List<PantryItem> pantry,
+        Shape shape,
+        Rules rules,
+        @Nullable Double budget,
+        List<String> defaults,
+        List<String> cautions) {
+    public Household {
+        dogs = List.copyOf(dogs);
+        pantry = List.copyOf(pantry);
+        defaults = List.copyOf(defaults);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** The profile that a dog is held to. */
+    public String profileOf(Dog dog) {
+        String own = dog.profile();
+        return own == null ? profile : own;
+    }
+
+    /** Dogs that must not get a food. */
+    public List<Dog> avoiders(PantryItem item) {
+        return dogs.stream().filter(dog -> Avoidance.avoids(dog, item.food())).toList();
+    }
+
+    /** Whether a food may go into the pot that all dogs share. */
+    public boolean mayGoIntoPot(PantryItem item) {
+        return item.place().pot() && avoiders(item).isEmpty();
+    }
+}

@@ -1,0 +1,38 @@
+package packpot.household;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where and for how long is cooked.
+ *
+ * @param days days that the batch feeds
+ * @param potMl volume of the pot; null when it sets no limit
+ * @param potFillShare how full a pot can be stirred
+ * @param mostPotLoads how many times the pot may be filled on one cook day
+ * @param binMl volume of the tub in which the whole batch is mixed; null when it sets no limit
+ * @param bagName "quart", or what the scenario calls it
+ * @param bagUsableMl food that one bag holds
+ * @param mostBags bags to be had for this session; null when it sets no limit
+ * @param freezer null when it sets no limit
+ * @param fridgeDays first days of food, kept in the fridge and never frozen
+ * @param mixDensityGramsPerMl of the mixed, cooked batch
+ */
+public record Kitchen(
+        int days,
+        int mealsPerDay,
+        @Nullable Double potMl,
+        double potFillShare,
+        int mostPotLoads,
+        @Nullable Double binMl,
+        String bagName,
+        double bagUsableMl,
+        @Nullable Integer mostBags,
+        @Nullable Freezer freezer,
+        int fridgeDays,
+        double mixDensityGramsPerMl) {
+
+    /** Share of the batch that is frozen at first. */
+    public double frozenShare() {
+        return (double) Math.max(0, days - fridgeDays) / days;
+    }
+}

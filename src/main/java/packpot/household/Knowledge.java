@@ -1,0 +1,37 @@
+package packpot.household;
+
+import packpot.dog.EnergyEquations;
+import packpot.food.FoodCatalogue;
+import packpot.food.FoodEnergy;
+import packpot.food.Measures;
+import packpot.food.Nutrients;
+import packpot.food.Preparations;
+import packpot.food.UnsafeFoods;
+import packpot.profile.Profiles;
+
+/** Everything published that the program goes by, read once. */
+public record Knowledge(
+        Nutrients nutrients,
+        FoodCatalogue foods,
+        Preparations preparations,
+        Measures measures,
+        UnsafeFoods unsafeFoods,
+        FoodEnergy foodEnergy,
+        EnergyEquations energy,
+        Profiles profiles,
+        KitchenFigures kitchen) {
+
+    public static Knowledge load() {
+        Nutrients nutrients = Nutrients.load();
+        return new Knowledge(
+                nutrients,
+                FoodCatalogue.load(),
+                Preparations.load(),
+                Measures.load(),
+                UnsafeFoods.load(),
+                FoodEnergy.load(),
+                EnergyEquations.load(),
+                Profiles.load(nutrients),
+                KitchenFigures.load());
+    }
+}

@@ -1,0 +1,21 @@
+package packpot.household;
+
+/**
+ * What a plan is held to beside the profile.
+ *
+ * @param margin above every minimum, because foods vary and cooks weigh coarsely
+ * @param energyBand how far the model may leave a dog's energy target, as a share
+ * @param roundingReserve kept free on every limit so that kitchen-rounded amounts still hold it
+ * @param sodiumMostGramsPer1000Kcal a ceiling lower than the safe upper limit, so that salt is no source of iodine
+ * @param leftoverWorthShare what a left-over part of a pack is worth when it keeps, as a share of its price
+ * @param foodRoundingGrams how finely foods are weighed into the pot
+ * @param oilRoundingGrams how finely foods that play a small part are
+ */
+public record Rules(
+        double margin,
+        double energyBand,
+        double roundingReserve,
+        double sodiumMostGramsPer1000Kcal,
+        double leftoverWorthShare,
+        double foodRoundingGrams,
+        double oilRoundingGrams) {}

@@ -1,0 +1,26 @@
+package packpot.household;
+
+import java.util.List;
+
+/** A scenario cannot be used; holds every fault of the file. */
+public final class ScenarioException extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Fault> faults;
+
+    public ScenarioException(String file, List<Fault> faults) {
+        super(message(file, faults));
+        this.faults = List.copyOf(faults);
+    }
+
+    private static String message(String file, List<Fault> faults) {
+        StringBuilder text = new StringBuilder(file)
+                .append(faults.size() == 1 ? " has a fault:" : " has " + faults.size() + " faults:");
+        faults.forEach(fault -> text.append("\n  ").append(fault));
+        return text.toString();
+    }
+
+    public List<Fault> faults() {
+        return faults;
+    }
+}

@@ -1,0 +1,200 @@
+package packpot.household;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import packpot.data.ModelFiles;
+import packpot.dog.Dog;
+import packpot.dog.EnergyMethod;
+import packpot.food.FoodEnergy;
+import packpot.profile.Profiles;
+import packpot.units.Price;
+import packpot.units.UnitSystem;
+
+/** Reads a scenario file into a household in base units, or tells every fault of the file at once. */
+public final class ScenarioReader {
+    /** The newest format of scenario files that this program reads. */
+    public static final int FORMAT = 1;
+
+    private static final long MOST_BYTES = 2_000_000;
+
+    private final Knowledge knowledge;
+    private final LocalDate today;
+
+    /**
+     * A reader.
+     *
+     * @param today the first day of plans whose scenario names none
+     */
+    public ScenarioReader(Knowledge knowledge, LocalDate today) {
+        this.knowledge = knowledge;
+        this.today = today;
+    }
+
+    /** Reads a file. */
+    public Household read(Path file) throws ScenarioException {
+        String name = file.toString();
+        try {
+            if (Files.isDirectory(file)) {
+                throw one(name, "is a folder; expected a scenario file such as scenarios/three-adults.json");
+            }
+            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
+                throw one(name, "is larger than " + MOST_BYTES / 1_000_000 + " MB, which no scenario is");
+            }
+            return read(name, Files.readAllBytes(file));
+        } catch (NoSuchFileException e) {
+            throw one(name, "there is no such file; check the name and the folder");
+        } catch (AccessDeniedException e) {
+            throw one(name, "may not be read; check its permissions");
+        } catch (IOException e) {
+            throw one(name, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** Reads the text of a scenario; {@code name} is what faults call the file. */
+    public Household read(String name, byte[] text) throws ScenarioException {
+        List<Fault> faults = new ArrayList<>();
+        Household household = household(new Fields(tree(name, text), "", faults), faults);
+        if (household == null || !faults.isEmpty()) {
+            throw new ScenarioException(name, faults);
+        }
+        return household;
+    }
+
+    private static ScenarioException one(String file, String message) {
+        return new ScenarioException(file, List.of(new Fault("", message)));
+    }
+
+    private static JsonNode tree(String name, byte[] text) throws ScenarioException {
+        JsonFactory json = JsonFactory.builder()
+                .streamReadConstraints(
+                        StreamReadConstraints.builder().maxNestingDepth(50).build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+        try (JsonParser parser = json.createParser(text)) {
+            JsonNode tree = new JsonMapper(json).readTree(parser);
+            if (tree == null || tree.isMissingNode()) {
+                throw one(name, "is empty; expected a scenario, see scenarios/three-adults.json for one");
+            }
+            if (parser.nextToken() != null) {
+                throw one(name, "goes on after the scenario's closing brace, at line "
+                        + parser.currentTokenLocation().getLineNr() + "; remove what follows it");
+            }
+            return tree;
+        } catch (JsonProcessingException e) {
+            String where = e.getLocation() == null
+                    ? ""
+                    : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr() + ": ";
+            throw one(name, "is not valid JSON; " + where + e.getOriginalMessage().replaceAll("\\s+", " "));
+        } catch (IOException e) {
+            throw one(name, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    private @Nullable Household household(Fields fields, List<Fault> faults) {
+        if (!faults.isEmpty() || newer(fields)) {
+            return null;
+        }
+        JsonNode usual = ModelFiles.json("shape.json");
+        Notes notes = new Notes();
+        String name = fields.text("name");
+        LocalDate start = fields.date("start");
+        String currency = currency(fields);
+        UnitSystem units = fields.choice(
+                "units", List.of(UnitSystem.values()), u -> u.name().toLowerCase(Locale.ROOT));
+        UnitSystem system = units == null ? UnitSystem.US : units;
+        LocalDate firstDay = start == null ? today : start;
+        String profile = fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
+        EnergyMethod.Maintenance maintenance = fields.choice(
+                "energyEquation", List.of(EnergyMethod.Maintenance.values()), EnergyMethod.Maintenance::key);
+        EnergyMethod.Growth growth = fields.choice(
+                "growthEquation", List.of(EnergyMethod.Growth.values()), EnergyMethod.Growth::key);
+        FoodEnergy.Method foodEnergy =
+                fields.choice("foodEnergy", List.of(FoodEnergy.Method.values()), FoodEnergy.Method::key);
+        Rules rules = rules(fields, usual);
+        Double budget = budget(fields, currency);
+        List<Dog> dogs = new DogReader(knowledge, firstDay, notes).read(fields);
+        Kitchen kitchen =
+                new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
+        Shape shape = new ShapeReader(usual).read(fields.object("shape"));
+        List<PantryItem> pantry =
+                new PantryReader(knowledge, currency, OwnFoodReader.read(fields), notes).read(fields);
+        fields.end();
+        for (PantryItem item : pantry) {
+            if (!dogs.isEmpty() && dogs.stream().allMatch(dog -> Avoidance.avoids(dog, item.food()))) {
+                fields.fault("pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
+            }
+        }
+        return new Household(
+                name == null ? "Household" : name,
+                firstDay,
+                currency,
+                system,
+                profile == null ? Profiles.USUAL : profile,
+                maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
+                growth == null ? EnergyMethod.Growth.KLEIN : growth,
+                foodEnergy == null ? FoodEnergy.Method.ATWATER : foodEnergy,
+                dogs,
+                kitchen,
+                pantry,
+                shape,
+                rules,
+                budget,
+                notes.defaults,
+                notes.cautions);
+    }
+
+    private static boolean newer(Fields fields) {
+        Integer format = fields.whole("packpot", 1, 1_000_000);
+        if (format != null && format > FORMAT) {
+            fields.fault("packpot", "this scenario is of format " + format + ", this program reads formats up to " + FORMAT
+                    + "; get a newer program");
+            return true;
+        }
+        return false;
+    }
+
+    private static String currency(Fields fields) {
+        String code = fields.text("currency");
+        if (code == null) {
+            return "USD";
+        }
+        if (!code.matches("[A-Z]{3}")) {
+            fields.fault("currency", "read \"" + code + "\", expected a code of three capitals such as USD or EUR");
+            return "USD";
+        }
+        return code;
+    }
+
+    private static @Nullable Double budget(Fields fields, String currency) {
+        String text = fields.text("budget");
+        Price price = text == null ? null : fields.parsed("budget", text, t -> Price.parse(t, currency));
+        return price == null ? null : (Double) price.amount();
+    }
+
+    private static Rules rules(Fields fields, JsonNode usual) {
+        Double margin = fields.share("margin", 0.5);
+        return new Rules(
+                margin == null ? usual.path("margin").doubleValue() : margin,
+                usual.path("energyBand").doubleValue(),
+                usual.path("roundingReserve").doubleValue(),
+                usual.path("sodiumMostGramsPer1000Kcal").doubleValue(),
+                usual.path("leftoverWorthShare").doubleValue(),
+                usual.path("roundingGrams").path("food").doubleValue(),
+                usual.path("roundingGrams").path("oil").doubleValue());
+    }
+}

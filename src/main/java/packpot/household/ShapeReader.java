@@ -1,0 +1,100 @@
+package packpot.household;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packpot.food.FoodGroup;
+
+/** Reads "shape": how the recipe should look, with the usual shape of models/shape.json where nothing is said. */
+final class ShapeReader {
+    private final JsonNode usual;
+
+    ShapeReader(JsonNode usual) {
+        this.usual = usual;
+    }
+
+    Shape read(@Nullable Fields fields) {
+        Fields shape = fields == null ? Fields.none("shape") : fields;
+        List<Shape.Band> bands = bands(shape);
+        Double oneFood = shape.share("oneFoodMost", 1);
+        Integer fewest = shape.whole("fewestFoods", 1, 40);
+        Integer most = shape.whole("mostIngredients", 1, 60);
+        Integer additions = shape.whole("mostAdditions", 0, 20);
+        Double useful = shape.share("smallestUseful", 0.5);
+        if (fewest != null && most != null && fewest > most) {
+            shape.fault("fewestFoods", "is more than \"mostIngredients\"");
+        }
+        shape.end();
+        return new Shape(
+                bands,
+                or(oneFood, "oneFoodMost"),
+                fewest == null ? usual.path("fewestFoods").intValue() : fewest,
+                most == null ? usual.path("mostIngredients").intValue() : most,
+                additions == null ? usual.path("mostAdditions").intValue() : additions,
+                figure("additionsMostMassShare"),
+                figure("additionsMostEnergyShare"),
+                or(useful, "smallestUsefulShare"),
+                useful == null ? figure("smallestUsefulShareMinor") : Math.min(useful, figure("smallestUsefulShareMinor")),
+                groups(usual.path("minorGroups")),
+                figure("usualKcalPerGram"));
+    }
+
+    private double or(@Nullable Double given, String key) {
+        return given == null ? figure(key) : given;
+    }
+
+    private double figure(String key) {
+        return usual.path(key).doubleValue();
+    }
+
+    private List<Shape.Band> bands(Fields shape) {
+        Map<String, double[]> given = new HashMap<>();
+        Fields shares = shape.object("shares");
+        List<String> keys = new ArrayList<>();
+        usual.path("bands").forEach(band -> keys.add(band.path("key").textValue()));
+        if (shares != null) {
+            for (String key : keys) {
+                Fields band = shares.object(key);
+                if (band != null) {
+                    given.put(key, band(band));
+                }
+            }
+            shares.end();
+        }
+        List<Shape.Band> bands = new ArrayList<>();
+        for (JsonNode band : usual.path("bands")) {
+            String key = band.path("key").textValue();
+            double[] own = given.get(key);
+            bands.add(new Shape.Band(
+                    key,
+                    band.path("label").textValue(),
+                    groups(band.path("groups")),
+                    own == null || Double.isNaN(own[0]) ? band.path("least").doubleValue() : own[0],
+                    own == null || Double.isNaN(own[1]) ? band.path("most").asDouble(1) : own[1],
+                    own == null));
+        }
+        return bands;
+    }
+
+    /** Least and most of a band; NaN where the scenario says nothing. */
+    private static double[] band(Fields fields) {
+        Double least = fields.share("least", 1);
+        Double most = fields.share("most", 1);
+        if (least != null && most != null && least > most) {
+            fields.fault("least", "is more than \"most\"");
+        }
+        fields.end();
+        return new double[] {least == null ? Double.NaN : least, most == null ? Double.NaN : most};
+    }
+
+    private static Set<FoodGroup> groups(JsonNode keys) {
+        Set<FoodGroup> groups = new HashSet<>();
+        keys.forEach(key -> groups.add(FoodGroup.ofKey(key.textValue())));
+        return groups;
+    }
+}

@@ -1,0 +1,27 @@
+package packpot.needs;
+
+import java.util.List;
+import packpot.dog.Dog;
+import packpot.dog.EnergyNeed;
+import packpot.profile.ProfileStage;
+
+/**
+ * What one dog must get from the batch.
+ *
+ * @param energy its whole daily energy, with the equation
+ * @param kcalPerDay of that, what the batch must bring: treats and other food are taken off
+ * @param profile the column of the profile that it is held to
+ * @param raisedBy how much minimums were raised, 1 when not at all
+ * @param requirements every minimum, maximum and ratio, ceilings included; of two maximums the lower
+ */
+public record DogNeed(
+        Dog dog,
+        EnergyNeed energy,
+        double kcalPerDay,
+        ProfileStage profile,
+        double raisedBy,
+        List<Requirement> requirements) {
+    public DogNeed {
+        requirements = List.copyOf(requirements);
+    }
+}

@@ -1,0 +1,90 @@
+package packpot.needs;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import packpot.dog.Dog;
+import packpot.dog.EnergyNeed;
+import packpot.dog.LifeStage;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.profile.Limit;
+import packpot.profile.ProfileStage;
+
+/** What each dog of a household must get, day by day, each figure with its source. */
+public record Needs(List<DogNeed> dogs) {
+    public Needs {
+        dogs = List.copyOf(dogs);
+    }
+
+    /** Reckons the needs of every dog. */
+    public static Needs of(Household household, Knowledge knowledge) {
+        List<DogNeed> needs = new ArrayList<>();
+        for (Dog dog : household.dogs()) {
+            needs.add(need(dog, household, knowledge));
+        }
+        return new Needs(needs);
+    }
+
+    private static DogNeed need(Dog dog, Household household, Knowledge knowledge) {
+        EnergyNeed energy = knowledge.energy().need(dog, household.maintenance(), household.growth());
+        ProfileStage profile = knowledge.profiles().forDog(household.profileOf(dog), dog, energy);
+        double raisedBy = raisedBy(dog, energy, profile);
+        Map<String, Requirement> requirements = new LinkedHashMap<>();
+        profile.limits().forEach(limit -> tighten(requirements, limit, raisedBy));
+        knowledge.profiles().ceilings(dog).forEach(limit -> tighten(requirements, limit, 1));
+        tighten(requirements, sodiumCeiling(household), 1);
+        return new DogNeed(
+                dog,
+                energy,
+                energy.kcalPerDay() - dog.otherKcalPerDay(),
+                profile,
+                raisedBy,
+                new ArrayList<>(requirements.values()));
+    }
+
+    /**
+     * A profile per 1000 kcal assumes an intake. A dog that eats less needs the same nutrients a day in less food, so
+     * its minimums rise in proportion. A dog on its way to a goal weight is reckoned at that weight.
+     */
+    private static double raisedBy(Dog dog, EnergyNeed energy, ProfileStage profile) {
+        Double reference = profile.referenceKcalPerKg075();
+        if (reference == null) {
+            return 1;
+        }
+        Double goal = dog.goalKg();
+        boolean losing = energy.stage() == LifeStage.WEIGHT_LOSS && goal != null;
+        double weight = losing && goal != null ? goal : dog.weightKg();
+        double intake = energy.kcalPerDay() / Dog.metabolicWeight(weight);
+        return Math.max(1, reference / intake);
+    }
+
+    private static void tighten(Map<String, Requirement> requirements, Limit limit, double raisedBy) {
+        boolean raise = limit.kind() == Limit.Kind.MINIMUM && !limit.nutrient().endsWith("-ratio") && raisedBy > 1;
+        Requirement requirement = new Requirement(limit, limit.value() * (raise ? raisedBy : 1), raise);
+        requirements.merge(
+                limit.kind() + " " + limit.nutrient(),
+                requirement,
+                (old, other) -> limit.kind() == Limit.Kind.MAXIMUM
+                        ? (other.per1000Kcal() < old.per1000Kcal() ? other : old)
+                        : (other.per1000Kcal() > old.per1000Kcal() ? other : old));
+    }
+
+    private static Limit sodiumCeiling(Household household) {
+        return new Limit(
+                "sodium",
+                Limit.Kind.MAXIMUM,
+                household.rules().sodiumMostGramsPer1000Kcal(),
+                null,
+                0,
+                "memory",
+                "TRADE",
+                "our own ceiling, below the safe upper limit");
+    }
+
+    /** kcal that the batch must bring on one day, all dogs together. */
+    public double kcalPerDay() {
+        return dogs.stream().mapToDouble(DogNeed::kcalPerDay).sum();
+    }
+}

@@ -1,0 +1,5 @@
+/** What each dog must get in the days that the batch covers. */
+@NullMarked
+package packpot.needs;
+
+import org.jspecify.annotations.NullMarked;

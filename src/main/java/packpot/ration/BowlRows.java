@@ -1,0 +1,102 @@
+package packpot.ration;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import packpot.food.Dosing;
+import packpot.food.Supplement;
+import packpot.household.Avoidance;
+import packpot.household.Wish;
+import packpot.needs.DogNeed;
+import packpot.solver.Expression;
+import packpot.solver.LinearModel.Variable;
+
+/**
+ * What one dog alone gets on top of its portion.
+ *
+ * <p>For each addition j and dog d: k[j,d] whole doses and v[j,d], given at all; k[j,d] &le; most[j,d] v[j,d];
+ * &Sigma;<sub>j</sub> v[j,d] within the most additions; mass and energy of the additions within a share of the bowl's.
+ */
+final class BowlRows {
+    /** Nobody counts more spoon parts, drops or capsules than this into one bowl a day. */
+    private static final int MOST_DOSES_A_DAY = 12;
+
+    private BowlRows() {}
+
+    static void add(Build build) {
+        for (DogNeed dog : build.needs.dogs()) {
+            Map<Prepared, Variable> doses = new LinkedHashMap<>();
+            build.doses.put(dog, doses);
+            Expression kinds = new Expression();
+            Expression grams = new Expression();
+            Expression kcal = new Expression();
+            for (Prepared addition : build.bowlFoods) {
+                if (Avoidance.avoids(dog.dog(), addition.item().food())) {
+                    continue;
+                }
+                double most = mostDoses(build, addition);
+                String name = addition.item().food().label() + " for " + dog.dog().name();
+                Variable count = build.model.whole(name + " doses", 0, most);
+                Variable given = build.model.choice(name + " given");
+                build.model.atMost(name + " only when given", new Expression().add(1, count).add(-most, given), 0, null);
+                doses.put(addition, count);
+                kinds.add(1, given);
+                grams.add(build.doseGrams(addition), count);
+                kcal.add(build.doseGrams(addition) * addition.kcalPerGram(), count);
+            }
+            limits(build, dog, kinds, grams, kcal);
+        }
+    }
+
+    private static double mostDoses(Build build, Prepared addition) {
+        Supplement supplement = addition.item().food().supplement();
+        boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
+        double inReach = addition.item().outOfStock() ? addition.item().onHandGrams() : Double.POSITIVE_INFINITY;
+        double byStock = Math.floor(inReach / build.doseGrams(addition));
+        return Math.min(byStock, spread ? build.days() : MOST_DOSES_A_DAY);
+    }
+
+    private static void limits(Build build, DogNeed dog, Expression kinds, Expression grams, Expression kcal) {
+        if (kinds.isEmpty()) {
+            return;
+        }
+        String name = dog.dog().name();
+        var shape = build.household.shape();
+        build.model.atMost(
+                "additions for " + name,
+                kinds,
+                shape.mostAdditions(),
+                new Wish(
+                        Wish.Kind.ADDITIONS,
+                        name,
+                        "additions",
+                        name + ": at most " + shape.mostAdditions() + " different additions to the bowl",
+                        1));
+        double massShare = shape.additionsMostMassShare() * (1 - build.rules().roundingReserve());
+        Expression mass = new Expression().add(1 - massShare, grams).add(-massShare * build.share(dog), build.cookedGrams);
+        build.model.atMost(
+                "mass of additions for " + name,
+                mass,
+                0,
+                new Wish(
+                        Wish.Kind.ADDITIONS,
+                        name,
+                        "mass of additions",
+                        name + ": additions at most " + Math.round(100 * shape.additionsMostMassShare())
+                                + " % of the bowl's mass",
+                        shape.additionsMostMassShare() * build.share(dog) * build.usualCookedGrams()));
+        if (!kcal.isEmpty()) {
+            double most = shape.additionsMostEnergyShare() * dog.kcalPerDay() * build.days();
+            build.model.atMost(
+                    "energy of additions for " + name,
+                    kcal,
+                    most,
+                    new Wish(
+                            Wish.Kind.ADDITIONS,
+                            name,
+                            "energy of additions",
+                            name + ": additions at most " + Math.round(100 * shape.additionsMostEnergyShare())
+                                    + " % of the bowl's energy",
+                            most));
+        }
+    }
+}

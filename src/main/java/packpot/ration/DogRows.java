@@ -1,0 +1,139 @@
+package packpot.ration;
+
+import packpot.food.Nutrient;
+import packpot.food.Nutrients;
+import packpot.household.Wish;
+import packpot.needs.DogNeed;
+import packpot.needs.Requirement;
+import packpot.profile.Limit;
+import packpot.solver.Expression;
+import packpot.solver.LinearModel.Variable;
+import packpot.units.Show;
+
+/**
+ * Energy and nutrients of each dog.
+ *
+ * <p>With the dog's share s[d] of the pot, E[d] = s[d] pot energy + &Sigma; e[j] y[j,d], kept in a band around the
+ * target. For a nutrient n, got[n,d] = s[d] pot[n] + &Sigma; a[n,j] y[j,d]; got &ge; (1 + margin) lo E / 1000; got &le;
+ * hi E / 1000; a dependent minimum adds slope (got[per] - threshold E / 1000); a ratio r of two nutrients is got[num]
+ * &ge; r got[den] or &le;. A small reserve on every limit is kept for the rounding of the kitchen.
+ */
+final class DogRows {
+
+    private DogRows() {}
+
+    static void add(Build build) {
+        for (DogNeed dog : build.needs.dogs()) {
+            energy(build, dog);
+            for (Requirement requirement : dog.requirements()) {
+                if (build.knowledge.nutrients().isRatio(requirement.limit().nutrient())) {
+                    ratio(build, dog, requirement);
+                } else {
+                    nutrient(build, dog, requirement);
+                }
+            }
+        }
+    }
+
+    private static void energy(Build build, DogNeed dog) {
+        String name = dog.dog().name();
+        double target = dog.kcalPerDay() * build.days();
+        Variable kcal = build.model.variable("kcal of " + name, 0, 2 * target);
+        build.dogKcal.put(dog, kcal);
+        Expression sum = new Expression().add(-1, kcal).add(build.share(dog), build.potKcal);
+        build.dosesOf(dog).forEach((addition, count) ->
+                sum.add(addition.kcalPerGram() * build.doseGrams(addition), count));
+        build.model.equal("kcal of " + name, sum, 0, null);
+        double band = build.rules().energyBand();
+        build.model.row(
+                "energy target of " + name,
+                new Expression().add(1, kcal),
+                target * (1 - band),
+                target * (1 + band),
+                new Wish(
+                        Wish.Kind.ENERGY,
+                        name,
+                        "energy",
+                        name + ": " + Show.number(dog.kcalPerDay()) + " kcal a day from the batch",
+                        target));
+    }
+
+    private static void nutrient(Build build, DogNeed dog, Requirement requirement) {
+        Limit limit = requirement.limit();
+        Nutrient nutrient = build.knowledge.nutrients().get(limit.nutrient());
+        double reserve = build.rules().roundingReserve();
+        double margin = build.rules().margin();
+        double batchThousands = dog.kcalPerDay() * build.days() / 1000;
+        Variable kcal = dogKcal(build, dog);
+        String words = words(dog, nutrient.label(), requirement, nutrient.unit() + " per 1000 kcal");
+        double size = requirement.per1000Kcal() * batchThousands;
+        switch (limit.kind()) {
+            case MINIMUM -> build.model.atLeast(
+                    words,
+                    build.dogNutrient(dog, nutrient, false)
+                            .add(-requirement.per1000Kcal() * (1 + margin) * (1 + reserve) / 1000, kcal),
+                    0,
+                    wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), words, size));
+            case MAXIMUM -> build.model.atMost(
+                    words,
+                    build.dogNutrient(dog, nutrient, true)
+                            .add(-requirement.per1000Kcal() * (1 - reserve) / 1000, kcal),
+                    0,
+                    wish(Wish.Kind.NUTRIENT_MAXIMUM, dog, nutrient.label(), words, size));
+            case DEPENDENT_MINIMUM -> {
+                Nutrient per = build.knowledge.nutrients().get(String.valueOf(limit.per()));
+                double base = plainMinimum(dog, limit.nutrient());
+                String rises = dog.dog().name() + ": " + nutrient.label() + " rising with " + per.label();
+                build.model.atLeast(
+                        rises,
+                        build.dogNutrient(dog, nutrient, false)
+                                .add(-base * (1 + margin) * (1 + reserve) / 1000, kcal)
+                                .add(-limit.value() * (1 + reserve), build.dogNutrient(dog, per, false))
+                                .add(limit.value() * (1 + reserve) * limit.threshold() / 1000, kcal),
+                        0,
+                        wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), rises, base * batchThousands));
+            }
+        }
+    }
+
+    private static double plainMinimum(DogNeed dog, String nutrient) {
+        return dog.requirements().stream()
+                .filter(r -> r.limit().kind() == Limit.Kind.MINIMUM && r.limit().nutrient().equals(nutrient))
+                .mapToDouble(Requirement::per1000Kcal)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static void ratio(Build build, DogNeed dog, Requirement requirement) {
+        Nutrients.Ratio ratio = build.knowledge.nutrients().ratio(requirement.limit().nutrient());
+        boolean most = requirement.limit().kind() == Limit.Kind.MAXIMUM;
+        double reserve = build.rules().roundingReserve();
+        double limit = requirement.per1000Kcal() * (most ? 1 - reserve : 1 + reserve);
+        Expression difference = build.dogNutrient(dog, ratio.numerator(), most)
+                .add(-limit, build.dogNutrient(dog, ratio.denominator(), !most));
+        String words = words(dog, ratio.label(), requirement, ": 1");
+        Wish wish = wish(Wish.Kind.RATIO, dog, ratio.label(), words, dog.kcalPerDay() * build.days() / 1000);
+        if (most) {
+            build.model.atMost(words, difference, 0, wish);
+        } else {
+            build.model.atLeast(words, difference, 0, wish);
+        }
+    }
+
+    private static Variable dogKcal(Build build, DogNeed dog) {
+        Variable kcal = build.dogKcal.get(dog);
+        if (kcal == null) {
+            throw new IllegalStateException("the energy of " + dog.dog().name() + " comes first");
+        }
+        return kcal;
+    }
+
+    private static String words(DogNeed dog, String what, Requirement requirement, String unit) {
+        String most = requirement.limit().kind() == Limit.Kind.MAXIMUM ? " at most " : " at least ";
+        return dog.dog().name() + ": " + what + most + Show.number(requirement.per1000Kcal()) + " " + unit;
+    }
+
+    private static Wish wish(Wish.Kind kind, DogNeed dog, String what, String words, double size) {
+        return new Wish(kind, dog.dog().name(), what, words, size);
+    }
+}

@@ -1,0 +1,53 @@
+package packpot.ration;
+
+import packpot.household.Freezer;
+import packpot.household.Kitchen;
+import packpot.household.Wish;
+import packpot.solver.Expression;
+import packpot.units.Show;
+import packpot.units.UnitSystem;
+
+/**
+ * Pot, tub, bags and freezer, all as limits on cooked mass M through the density of the mixed batch.
+ *
+ * <p>M / density &le; pot &times; fill &times; loads; &le; tub; &le; bags &times; food per bag. Of the share that is
+ * frozen, whole bags fit the free freezer: M frozen / density &le; &lfloor;free / bag&rfloor; bag.
+ */
+final class KitchenRows {
+
+    private KitchenRows() {}
+
+    static void add(Build build) {
+        Kitchen kitchen = build.household.kitchen();
+        UnitSystem units = build.household.units();
+        Double pot = kitchen.potMl();
+        if (pot != null) {
+            limit(build, Wish.Kind.POT, "pot", pot * kitchen.potFillShare() * kitchen.mostPotLoads(), 1,
+                    "a pot of " + Show.volume(pot, units) + ", filled at most " + kitchen.mostPotLoads() + " times");
+        }
+        Double bin = kitchen.binMl();
+        if (bin != null) {
+            limit(build, Wish.Kind.BIN, "bin", bin, 1, "a mixing bin of " + Show.volume(bin, units));
+        }
+        Integer bags = kitchen.mostBags();
+        if (bags != null) {
+            limit(build, Wish.Kind.BAGS, "bags", bags * kitchen.bagUsableMl(), 1,
+                    "at most " + bags + " bags (" + kitchen.bagName() + ")");
+        }
+        Freezer freezer = kitchen.freezer();
+        if (freezer != null && kitchen.frozenShare() > 0) {
+            double wholeBags = Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl());
+            limit(build, Wish.Kind.FREEZER, "freezer", wholeBags * kitchen.bagUsableMl(), kitchen.frozenShare(),
+                    "room for " + (long) wholeBags + " bags in the freezer");
+        }
+    }
+
+    private static void limit(Build build, Wish.Kind kind, String what, double ml, double share, String words) {
+        double grams = ml * build.household.kitchen().mixDensityGramsPerMl();
+        build.model.atMost(
+                what,
+                new Expression().add(share, build.cookedGrams),
+                grams * (1 - build.rules().roundingReserve()),
+                new Wish(kind, "", what, words, Math.max(1, grams)));
+    }
+}

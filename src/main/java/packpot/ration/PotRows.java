@@ -1,0 +1,95 @@
+package packpot.ration;
+
+import packpot.food.Supplement;
+import packpot.household.PantryItem;
+import packpot.household.Wish;
+import packpot.solver.Expression;
+import packpot.solver.LinearModel.Variable;
+import packpot.units.Show;
+
+/**
+ * What goes into the pot.
+ *
+ * <p>For each food i: x[i] edible grams and u[i], used at all; least[i] u[i] &le; x[i] &le; most[i] u[i]. A supplement
+ * goes in by whole steps, x[i] = step[i] n[i]. Pot energy = &Sigma; e[i] x[i]; cooked mass = &Sigma; yield[i] x[i].
+ */
+final class PotRows {
+    private static final double MOST_STEPS = 2000;
+
+    private PotRows() {}
+
+    static void add(Build build) {
+        Expression kcal = new Expression().add(-1, build.potKcal);
+        Expression cooked = new Expression().add(-1, build.cookedGrams);
+        for (Prepared food : build.potFoods) {
+            Variable grams = grams(build, food);
+            build.potGrams.put(food, grams);
+            kcal.add(food.kcalPerGram(), grams);
+            cooked.add(food.cookedPerGram(), grams);
+            wishes(build, food, grams);
+        }
+        build.model.equal("kcal of the pot", kcal, 0, null);
+        build.model.equal("cooked grams", cooked, 0, null);
+    }
+
+    private static Variable grams(Build build, Prepared food) {
+        PantryItem item = food.item();
+        String name = item.food().label();
+        double most = mostGrams(build, food);
+        Variable grams = build.model.variable(name + " g", 0, most);
+        Variable used = build.model.choice(name + " used");
+        build.inPot.put(food, used);
+        build.model.atMost(name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null);
+        Supplement supplement = item.food().supplement();
+        if (supplement != null) {
+            double step = supplement.potStepGrams();
+            double steps = Math.min(MOST_STEPS, Math.floor(most / step));
+            Variable count = build.model.whole(name + " steps", 0, steps);
+            build.model.equal(name + " by steps", new Expression().add(1, grams).add(-step, count), 0, null);
+        } else {
+            double least = Math.min(leastGrams(build, food), most);
+            build.model.atLeast(name + " a useful amount", new Expression().add(1, grams).add(-least, used), 0, null);
+        }
+        return grams;
+    }
+
+    private static double leastGrams(Build build, Prepared food) {
+        var shape = build.household.shape();
+        double share = shape.minorGroups().contains(food.item().food().group())
+                ? shape.smallestUsefulShareMinor()
+                : shape.smallestUsefulShare();
+        return share * build.usualCookedGrams() / food.cookedPerGram();
+    }
+
+    /** A bound that no plan can pass, as tight as is cheaply known: it makes the choice variables bite. */
+    private static double mostGrams(Build build, Prepared food) {
+        var shape = build.household.shape();
+        double share = Math.min(shape.oneFoodMost(), food.item().food().kitchen().mostShare());
+        if (food.item().food().isSupplement()) {
+            share = Math.min(share, shape.additionsMostMassShare());
+        }
+        double bySharesOfMass = share * build.mostCookedGrams() / food.cookedPerGram();
+        double byEnergy =
+                food.kcalPerGram() > 0 ? 1.05 * build.batchKcal() / food.kcalPerGram() : Double.POSITIVE_INFINITY;
+        double atMost = food.item().atMostGrams() == null ? Double.POSITIVE_INFINITY : food.item().atMostGrams();
+        double inReach = food.item().outOfStock() ? food.item().onHandGrams() : Double.POSITIVE_INFINITY;
+        return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(atMost, inReach));
+    }
+
+    private static void wishes(Build build, Prepared food, Variable grams) {
+        double mustUse = food.item().mustUseGrams();
+        if (mustUse > 0) {
+            String label = food.item().food().label();
+            build.model.atLeast(
+                    "must use " + label,
+                    new Expression().add(1, grams),
+                    mustUse,
+                    new Wish(
+                            Wish.Kind.MUST_USE,
+                            "",
+                            label,
+                            "use at least " + Show.grams(mustUse) + " of " + label,
+                            mustUse));
+        }
+    }
+}

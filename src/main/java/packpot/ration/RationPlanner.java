@@ -1,0 +1,80 @@
+package packpot.ration;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.needs.DogNeed;
+import packpot.needs.Needs;
+import packpot.solver.Solution;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+
+/**
+ * Finds the cheapest ration. The pot is split by the energy that each dog must get from it; where bowl additions carry
+ * energy themselves the shares are reckoned anew from what is left, until they settle.
+ */
+public final class RationPlanner {
+    private static final int MOST_ROUNDS = 5;
+    private static final double SETTLED = 2e-4;
+
+    private final Knowledge knowledge;
+    private final Solver solver;
+
+    public RationPlanner(Knowledge knowledge, Solver solver) {
+        this.knowledge = knowledge;
+        this.solver = solver;
+    }
+
+    /** How planning ended: with a ration, or with the model that has none. */
+    public sealed interface Outcome {
+        /** A ration was found. */
+        record Found(Ration ration) implements Outcome {}
+
+        /** There is none, or none was found in time. */
+        record None(RationModel model, boolean provedImpossible) implements Outcome {}
+    }
+
+    /** Plans one household. */
+    public Outcome plan(Household household, Needs needs, SolveLimits limits) {
+        Map<DogNeed, Double> shares = sharesByNeed(needs);
+        double seconds = 0;
+        for (int round = 1; ; round++) {
+            RationModel model = RationModel.of(household, knowledge, needs, shares);
+            Solution solution = solver.solve(
+                    model.linearModel(), new SolveLimits(Math.max(0.1, limits.seconds() - seconds), limits.relativeGap()));
+            seconds += solution.seconds();
+            if (!solution.hasValues()) {
+                return new Outcome.None(model, solution.status() == Solution.Status.INFEASIBLE);
+            }
+            Map<DogNeed, Double> next = shares(needs, model, solution, household.kitchen().days());
+            boolean outOfTime = seconds >= limits.seconds();
+            if (settled(shares, next) || round == MOST_ROUNDS || outOfTime) {
+                return new Outcome.Found(model.ration(solution, seconds));
+            }
+            shares = next;
+        }
+    }
+
+    /** The shares when no addition carries energy. */
+    public static Map<DogNeed, Double> sharesByNeed(Needs needs) {
+        Map<DogNeed, Double> shares = new LinkedHashMap<>();
+        needs.dogs().forEach(dog -> shares.put(dog, dog.kcalPerDay() / needs.kcalPerDay()));
+        return shares;
+    }
+
+    private static Map<DogNeed, Double> shares(Needs needs, RationModel model, Solution solution, int days) {
+        Map<DogNeed, Double> fromPot = new LinkedHashMap<>();
+        needs.dogs().forEach(dog ->
+                fromPot.put(dog, dog.kcalPerDay() * days - model.additionKcal(dog, solution)));
+        double all = fromPot.values().stream().mapToDouble(Double::doubleValue).sum();
+        fromPot.replaceAll((dog, kcal) -> kcal / all);
+        return fromPot;
+    }
+
+    private static boolean settled(Map<DogNeed, Double> old, Map<DogNeed, Double> next) {
+        return next.entrySet().stream()
+                .allMatch(entry -> Math.abs(old.getOrDefault(entry.getKey(), 0.0) - entry.getValue())
+                        <= SETTLED * entry.getValue());
+    }
+}

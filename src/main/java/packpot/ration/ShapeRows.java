@@ -1,0 +1,91 @@
+package packpot.ration;
+
+import packpot.household.Shape;
+import packpot.household.Wish;
+import packpot.solver.Expression;
+import packpot.units.Show;
+
+/**
+ * How the pot looks.
+ *
+ * <p>For a band B of foods with shares lo and hi of cooked mass M: lo M &le; &Sigma;<sub>i in B</sub> yield[i] x[i]
+ * &le; hi M. For one food: yield[i] x[i] &le; most[i] M. Foods used lie between the fewest and the most.
+ */
+final class ShapeRows {
+
+    private ShapeRows() {}
+
+    static void add(Build build) {
+        build.household.shape().bands().forEach(band -> band(build, band));
+        build.potFoods.forEach(food -> oneFood(build, food));
+        counts(build);
+    }
+
+    private static void band(Build build, Shape.Band band) {
+        Expression mass = new Expression();
+        build.potGrams.forEach((food, grams) -> {
+            if (band.groups().contains(food.item().food().group())) {
+                mass.add(food.cookedPerGram(), grams);
+            }
+        });
+        double reserve = build.rules().roundingReserve();
+        if (band.least() > 0) {
+            String words = band.label() + " at least " + percent(band.least()) + " of cooked mass";
+            build.model.atLeast(
+                    words,
+                    new Expression().add(1, mass).add(-band.least() * (1 + reserve), build.cookedGrams),
+                    0,
+                    wish(Wish.Kind.SHAPE, band.label(), words, band.least() * build.usualCookedGrams()));
+        }
+        if (band.most() < 1 && !mass.isEmpty()) {
+            String words = band.label() + " at most " + percent(band.most()) + " of cooked mass";
+            build.model.atMost(
+                    words,
+                    new Expression().add(1, mass).add(-band.most() * (1 - reserve), build.cookedGrams),
+                    0,
+                    wish(Wish.Kind.SHAPE, band.label(), words, band.most() * build.usualCookedGrams()));
+        }
+    }
+
+    private static void oneFood(Build build, Prepared food) {
+        var grams = build.potGrams.get(food);
+        if (grams == null || food.item().food().isSupplement()) {
+            return;
+        }
+        double most = Math.min(
+                build.household.shape().oneFoodMost(), food.item().food().kitchen().mostShare());
+        String label = food.item().food().label();
+        String words = label + " at most " + percent(most) + " of cooked mass";
+        build.model.atMost(
+                words,
+                new Expression()
+                        .add(food.cookedPerGram(), grams)
+                        .add(-most * (1 - build.rules().roundingReserve()), build.cookedGrams),
+                0,
+                wish(Wish.Kind.FOOD_LIMIT, label, words, most * build.usualCookedGrams()));
+    }
+
+    private static void counts(Build build) {
+        Shape shape = build.household.shape();
+        Expression foods = new Expression();
+        Expression all = new Expression();
+        build.inPot.forEach((food, used) -> {
+            all.add(1, used);
+            if (!food.item().food().isSupplement()) {
+                foods.add(1, used);
+            }
+        });
+        String most = "at most " + shape.mostIngredients() + " ingredients in the pot";
+        build.model.atMost(most, all, shape.mostIngredients(), wish(Wish.Kind.INGREDIENTS, "ingredients", most, 1));
+        String fewest = "at least " + shape.fewestFoods() + " foods in the pot";
+        build.model.atLeast(fewest, foods, shape.fewestFoods(), wish(Wish.Kind.INGREDIENTS, "foods", fewest, 1));
+    }
+
+    private static Wish wish(Wish.Kind kind, String what, String words, double size) {
+        return new Wish(kind, "", what, words, size);
+    }
+
+    private static String percent(double share) {
+        return Show.number(share * 100) + " %";
+    }
+}

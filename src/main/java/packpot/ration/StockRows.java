@@ -1,0 +1,109 @@
+package packpot.ration;
+
+import org.jspecify.annotations.Nullable;
+import packpot.food.Keeps;
+import packpot.household.PantryItem;
+import packpot.household.Wish;
+import packpot.solver.Expression;
+import packpot.solver.LinearModel.Variable;
+import packpot.units.Show;
+
+/**
+ * Where the food comes from, and what it costs.
+ *
+ * <p>Grams used = from hand + from packs; from hand &le; on hand, free of charge; from packs &le; pack p[i], or = when
+ * whole packs are used up. Cost = &Sigma; price p[i] - worth (pack p[i] - from packs), where worth is what a left-over
+ * part is still good for: nothing when it spoils, a share of its price when it keeps, its whole price for supplements.
+ */
+final class StockRows {
+
+    private StockRows() {}
+
+    static void add(Build build) {
+        Expression cash = new Expression();
+        for (PantryItem item : build.household.pantry()) {
+            Expression used = new Expression();
+            Prepared key = used(build, item, used);
+            if (key == null || used.isEmpty()) {
+                continue;
+            }
+            String name = item.food().label();
+            if (item.onHandGrams() > 0) {
+                used.add(-1, build.model.variable(name + " from hand", 0, item.onHandGrams()));
+            }
+            if (!item.outOfStock()) {
+                used.add(-1, bought(build, key, cash));
+            }
+            build.model.equal(name + " used", used, 0, null);
+            Double atMost = item.atMostGrams();
+            if (atMost != null) {
+                Expression total = new Expression();
+                used(build, item, total);
+                String words = "at most " + Show.grams(atMost) + " of " + name;
+                build.model.atMost(
+                        words, total, atMost, new Wish(Wish.Kind.FOOD_LIMIT, "", name, words, Math.max(1, atMost)));
+            }
+        }
+        Double budget = build.household.budget();
+        if (budget != null) {
+            String words = "spend at most " + Show.money(budget, build.household.currency());
+            build.model.atMost(words, cash, budget, new Wish(Wish.Kind.BUDGET, "", "budget", words, budget));
+        }
+    }
+
+    /** Adds what pot and bowls take of a food; gives its prepared form, or null when nothing can take it. */
+    private static @Nullable Prepared used(Build build, PantryItem item, Expression used) {
+        Prepared[] found = {null};
+        build.potGrams.forEach((food, grams) -> {
+            if (food.item().equals(item)) {
+                used.add(1, grams);
+                found[0] = food;
+            }
+        });
+        build.doses.values().forEach(doses -> doses.forEach((addition, count) -> {
+            if (addition.item().equals(item)) {
+                used.add(build.doseGrams(addition), count);
+                found[0] = addition;
+            }
+        }));
+        return found[0];
+    }
+
+    private static Variable bought(Build build, Prepared food, Expression cash) {
+        PantryItem item = food.item();
+        String name = item.food().label();
+        double most = 1.01 * build.mostCookedGrams() / food.cookedPerGram();
+        Variable grams = build.model.variable(name + " from packs", 0, most);
+        build.boughtGrams.put(food, grams);
+        double worth = worthPerGram(build, item);
+        Double packGrams = item.packGrams();
+        // Without a budget the packs of what keeps its whole worth cost nothing by themselves and need no variable.
+        boolean byWeight = packGrams == null
+                || (worth >= item.pricePerGram() && build.household.budget() == null && !item.wholePacksOnly());
+        if (packGrams == null || byWeight) {
+            build.model.objective().add(item.pricePerGram(), grams);
+            cash.add(item.pricePerGram(), grams);
+            return grams;
+        }
+        Variable packs = build.model.whole(name + " packs", 0, Math.ceil(most / packGrams));
+        build.packs.put(food, packs);
+        Expression left = new Expression().add(packGrams, packs).add(-1, grams);
+        if (item.wholePacksOnly()) {
+            build.model.equal(name + " whole packs", left, 0, null);
+        } else {
+            build.model.atLeast(name + " out of packs", left, 0, null);
+        }
+        build.model.objective().add(item.packPrice(), packs).add(-worth, left);
+        cash.add(item.packPrice(), packs);
+        return grams;
+    }
+
+    private static double worthPerGram(Build build, PantryItem item) {
+        if (item.food().isSupplement()) {
+            return item.pricePerGram();
+        }
+        return item.food().kitchen().keeps() == Keeps.PERISHABLE
+                ? 0
+                : item.pricePerGram() * build.rules().leftoverWorthShare();
+    }
+}

@@ -1,0 +1,126 @@
+package packpot.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A linear model with integers, to be minimised. Rows and bounds carry a tag, which is whatever the builder wants to
+ * find again; names are for files and debugging alone.
+ *
+ * @param <T> the tag
+ */
+public final class LinearModel<T> {
+
+    /** A decision. */
+    public static final class Variable {
+        private final int index;
+        private final String name;
+        private final double lower;
+        private final double upper;
+        private final boolean integer;
+
+        private Variable(int index, String name, double lower, double upper, boolean integer) {
+            this.index = index;
+            this.name = name;
+            this.lower = lower;
+            this.upper = upper;
+            this.integer = integer;
+        }
+
+        public int index() {
+            return index;
+        }
+
+        public String name() {
+            return name;
+        }
+
+        public double lower() {
+            return lower;
+        }
+
+        public double upper() {
+            return upper;
+        }
+
+        public boolean integer() {
+            return integer;
+        }
+    }
+
+    /**
+     * A linear expression held between two limits.
+     *
+     * @param lower may be minus infinity
+     * @param upper may be infinity
+     */
+    public record Row<T>(String name, Expression expression, double lower, double upper, @Nullable T tag) {}
+
+    private final List<Variable> variables = new ArrayList<>();
+    private final List<Row<T>> rows = new ArrayList<>();
+    private final Expression objective = new Expression();
+
+    /** A continuous variable. */
+    public Variable variable(String name, double lower, double upper) {
+        return add(name, lower, upper, false);
+    }
+
+    /** A whole-numbered variable. */
+    public Variable whole(String name, double lower, double upper) {
+        return add(name, lower, upper, true);
+    }
+
+    /** A variable that is 0 or 1. */
+    public Variable choice(String name) {
+        return add(name, 0, 1, true);
+    }
+
+    private Variable add(String name, double lower, double upper, boolean integer) {
+        if (!(lower <= upper)) {
+            throw new IllegalArgumentException(name + " has no room between " + lower + " and " + upper);
+        }
+        Variable variable = new Variable(variables.size(), name, lower, upper, integer);
+        variables.add(variable);
+        return variable;
+    }
+
+    /** Holds an expression between two limits; the expression must not be changed afterwards. */
+    public Row<T> row(String name, Expression expression, double lower, double upper, @Nullable T tag) {
+        Row<T> row = new Row<>(name, expression, lower, upper, tag);
+        rows.add(row);
+        return row;
+    }
+
+    /** Holds an expression at or above a limit. */
+    public Row<T> atLeast(String name, Expression expression, double lower, @Nullable T tag) {
+        return row(name, expression, lower, Double.POSITIVE_INFINITY, tag);
+    }
+
+    /** Holds an expression at or below a limit. */
+    public Row<T> atMost(String name, Expression expression, double upper, @Nullable T tag) {
+        return row(name, expression, Double.NEGATIVE_INFINITY, upper, tag);
+    }
+
+    /** Holds an expression at a value. */
+    public Row<T> equal(String name, Expression expression, double value, @Nullable T tag) {
+        return row(name, expression, value, value, tag);
+    }
+
+    /** What is minimised; add terms to it. */
+    public Expression objective() {
+        return objective;
+    }
+
+    public List<Variable> variables() {
+        return List.copyOf(variables);
+    }
+
+    public List<Row<T>> rows() {
+        return List.copyOf(rows);
+    }
+
+    public boolean hasIntegers() {
+        return variables.stream().anyMatch(Variable::integer);
+    }
+}
