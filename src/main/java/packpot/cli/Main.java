@@ -1,25 +1,53 @@
 package packpot.cli;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
-import packpot.household.*;
-import packpot.needs.*;
-import packpot.ration.*;
-import packpot.solver.*;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import packpot.data.ModelDataException;
+import packpot.household.ScenarioException;
+import packpot.solver.SolverException;
+import picocli.CommandLine;
 
-final class Main {
+/** Starts the program. */
+public final class Main {
+    private static final String DEBUG = "PACKPOT_DEBUG";
+
     private Main() {}
-    public static void main(String[] args) throws Exception {
-        Knowledge k = Knowledge.load();
-        Household h;
-        try { h = new ScenarioReader(k, LocalDate.now()).read(Path.of(args[0])); } catch (ScenarioException e) { System.err.println(e.getMessage()); return; }
-        Needs n = Needs.of(h, k);
-        n.dogs().forEach(d -> System.out.println(d.dog().name()+" "+d.energy()+" "+d.kcalPerDay()+" raised "+d.raisedBy()));
-        var out = new RationPlanner(k, new OrToolsSolver()).plan(h, n, SolveLimits.USUAL);
-        if (out instanceof RationPlanner.Outcome.Found f) {
-            f.ration().potGrams().forEach((i,g)->System.out.printf("%-30s %8.1f%n", i.food().label(), g));
-            f.ration().doses().forEach((d,m)->m.forEach((i,c)->System.out.println(d.dog().name()+" "+i.food().label()+" x"+c)));
-            System.out.println(f.ration().cost()+" bound "+f.ration().bound()+" proved "+f.ration().proved()+" s "+f.ration().solveSeconds());
-        } else System.out.println(out.getClass());
+
+    /** Runs one command and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        System.exit(run(arguments));
+    }
+
+    static int run(String... arguments) {
+        CommandLine commandLine = new CommandLine(new Packpot())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8))
+                .setExecutionExceptionHandler(Main::fault);
+        commandLine.setUsageHelpWidth(80);
+        return commandLine.execute(arguments);
+    }
+
+    private static int fault(Exception fault, CommandLine command, CommandLine.ParseResult parsed) {
+        PrintWriter err = command.getErr();
+        if (System.getenv(DEBUG) != null) {
+            fault.printStackTrace(err);
+        }
+        if (fault instanceof ScenarioException) {
+            err.println(fault.getMessage());
+            err.println("Nothing was written.");
+            return ExitCode.SCENARIO_FAULTS;
+        }
+        if (fault instanceof OutputException) {
+            err.println(fault.getMessage());
+            return ExitCode.NOT_WRITTEN;
+        }
+        String kind = fault instanceof SolverException
+                ? "The solver failed: "
+                : fault instanceof ModelDataException ? "The program's own data are wrong: " : "The program failed: ";
+        err.println(kind + fault.getMessage());
+        err.println("This is a fault of the program, not of your scenario. Set " + DEBUG
+                + "=1 to see where it happened, and report it.");
+        return ExitCode.FAULT_OF_PROGRAM;
     }
 }

@@ -8,6 +8,7 @@ import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
+import packpot.plan.Amounts;
 import packpot.solver.LinearModel;
 import packpot.solver.Solution;
 
@@ -43,7 +44,7 @@ public final class RationModel {
     }
 
     /** The amounts of a solution. */
-    Ration ration(Solution solution, double seconds) {
+    Amounts amounts(Solution solution, double seconds) {
         Map<PantryItem, Double> pot = new LinkedHashMap<>();
         build.potGrams.forEach((food, variable) -> {
             double grams = solution.value(variable);
@@ -62,7 +63,7 @@ public final class RationModel {
             });
             doses.put(dog, given);
         });
-        return new Ration(
+        return new Amounts(
                 build.shares,
                 pot,
                 doses,

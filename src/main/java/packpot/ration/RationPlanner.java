@@ -6,6 +6,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
+import packpot.plan.Amounts;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -29,7 +30,7 @@ public final class RationPlanner {
     /** How planning ended: with a ration, or with the model that has none. */
     public sealed interface Outcome {
         /** A ration was found. */
-        record Found(Ration ration) implements Outcome {}
+        record Found(Amounts amounts) implements Outcome {}
 
         /** There is none, or none was found in time. */
         record None(RationModel model, boolean provedImpossible) implements Outcome {}
@@ -50,7 +51,7 @@ public final class RationPlanner {
             Map<DogNeed, Double> next = shares(needs, model, solution, household.kitchen().days());
             boolean outOfTime = seconds >= limits.seconds();
             if (settled(shares, next) || round == MOST_ROUNDS || outOfTime) {
-                return new Outcome.Found(model.ration(solution, seconds));
+                return new Outcome.Found(model.amounts(solution, seconds));
             }
             shares = next;
         }

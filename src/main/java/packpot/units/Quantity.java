@@ -62,7 +62,7 @@ public record Quantity(double inBaseUnits, Dimension dimension) {
     }
 
     private static double number(String text) {
-        String[] words = text.strip().split("\\s+");
+        String[] words = text.strip().split("\\s+", -1);
         double sum = 0;
         for (String word : words) {
             int slash = word.indexOf('/');

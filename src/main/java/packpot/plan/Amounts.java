@@ -1,11 +1,11 @@
-package packpot.ration;
+package packpot.plan;
 
 import java.util.Map;
 import packpot.household.PantryItem;
 import packpot.needs.DogNeed;
 
 /**
- * Amounts that a solved model found, before the kitchen rounds them.
+ * Amounts that were found for a household, before the kitchen rounds them.
  *
  * @param shares each dog's share of the pot
  * @param potGrams edible grams of each food into the pot
@@ -15,7 +15,7 @@ import packpot.needs.DogNeed;
  * @param proved whether the cost is proved to lie within the gap that was asked for
  * @param solveSeconds wall time spent in the solver
  */
-public record Ration(
+public record Amounts(
         Map<DogNeed, Double> shares,
         Map<PantryItem, Double> potGrams,
         Map<DogNeed, Map<PantryItem, Integer>> doses,

@@ -1,0 +1,47 @@
+package packpot.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import packpot.dog.Dog;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.PantryItem;
+import packpot.plan.Plan;
+
+/**
+ * Reckons a plan again from its printed amounts, the household and the food data. It shares no arithmetic with the
+ * model that found the plan, and it holds the plan to the published limits themselves, without margin.
+ */
+public final class PlanAudit {
+
+    private PlanAudit() {}
+
+    /** The verdict on a plan. */
+    public static Verdict check(Plan plan, Household household, Knowledge knowledge) {
+        List<Finding> findings = new ArrayList<>();
+        Map<String, PantryItem> pantry = new HashMap<>();
+        household.pantry().forEach(item -> pantry.put(item.food().id(), item));
+        new FoodCheck(household, knowledge, plan, pantry, findings).check();
+        new StockCheck(household, plan, pantry, findings).check();
+        new KitchenCheck(household, plan, pantry, findings).check();
+        DogCheck dogCheck = new DogCheck(household, knowledge, plan, pantry, findings);
+        List<DogAudit> dogs = new ArrayList<>();
+        for (Dog dog : household.dogs()) {
+            List<Plan.DogPlan> bowls = plan.dogs().stream()
+                    .filter(each -> each.name().equals(dog.name()))
+                    .toList();
+            if (bowls.size() == 1) {
+                dogs.add(dogCheck.check(dog, bowls.get(0)));
+            } else {
+                findings.add(new Finding(dog.name(), "has " + bowls.size() + " portions in the plan"));
+            }
+        }
+        if (plan.dogs().size() != household.dogs().size()) {
+            findings.add(new Finding("dogs", "the plan feeds " + plan.dogs().size() + " dogs, the household has "
+                    + household.dogs().size()));
+        }
+        return new Verdict(findings, dogs);
+    }
+}

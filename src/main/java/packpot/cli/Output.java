@@ -1,0 +1,38 @@
+package packpot.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import packpot.report.OutputFile;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+
+/** Where a result goes. */
+final class Output {
+    @Option(names = "--json", description = "print for programs; the fields are described in models/plan.schema.json")
+    private boolean json;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "write to this file, not to the terminal")
+    private @Nullable Path file;
+
+    @Option(names = "--overwrite", description = "with --out: replace a file that exists")
+    private boolean overwrite;
+
+    boolean json() {
+        return json;
+    }
+
+    void write(CommandSpec spec, String text) throws OutputException {
+        Path target = file;
+        if (target == null) {
+            spec.commandLine().getOut().print(text);
+            spec.commandLine().getOut().flush();
+            return;
+        }
+        try {
+            OutputFile.write(target, text, overwrite);
+        } catch (IOException e) {
+            throw new OutputException(String.valueOf(e.getMessage()), e);
+        }
+    }
+}

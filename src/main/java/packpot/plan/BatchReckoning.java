@@ -1,0 +1,38 @@
+package packpot.plan;
+
+import java.util.List;
+import packpot.household.Freezer;
+import packpot.household.Kitchen;
+
+/** Volume, pot loads, bags and freezer of a cooked batch. */
+public final class BatchReckoning {
+
+    private BatchReckoning() {}
+
+    static Plan.Batch batch(Kitchen kitchen, double cookedGrams, List<Plan.DogPlan> dogs) {
+        double eaten = dogs.stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum() * kitchen.days();
+        double ml = cookedGrams / kitchen.mixDensityGramsPerMl();
+        Double pot = kitchen.potMl();
+        int bags = bags(kitchen, cookedGrams);
+        int frozen = (int) Math.ceil(ml * kitchen.frozenShare() / kitchen.bagUsableMl() - 1e-9);
+        Freezer freezer = kitchen.freezer();
+        return new Plan.Batch(
+                cookedGrams,
+                ml,
+                pot == null ? null : (int) Math.ceil(ml / (pot * kitchen.potFillShare()) - 1e-9),
+                kitchen.bagName(),
+                bags,
+                cookedGrams / bags,
+                frozen,
+                kitchen.fridgeDays(),
+                freezer == null ? null : frozen * kitchen.bagUsableMl() / freezer.packingShare(),
+                freezer == null ? null : freezer.freeForFoodMl() / freezer.packingShare(),
+                cookedGrams - eaten);
+    }
+
+    /** Bags that a cooked mass fills. */
+    public static int bags(Kitchen kitchen, double cookedGrams) {
+        double ml = cookedGrams / kitchen.mixDensityGramsPerMl();
+        return (int) Math.max(1, Math.ceil(ml / kitchen.bagUsableMl() - 1e-9));
+    }
+}

@@ -1,0 +1,62 @@
+package packpot.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import packpot.food.Keeps;
+import packpot.household.Household;
+import packpot.household.PantryItem;
+
+/** What the batch costs, and whose bowl it goes into. */
+final class Costs {
+
+    private Costs() {}
+
+    static Plan.Cost of(
+            Household household,
+            List<Plan.Purchase> shopping,
+            Map<PantryItem, Double> pot,
+            List<Plan.DogPlan> dogs) {
+        Map<String, PantryItem> items = new HashMap<>();
+        household.pantry().forEach(item -> items.put(item.food().id(), item));
+        Map<String, Double> costPerGram = new HashMap<>();
+        double till = 0;
+        double batch = 0;
+        for (Plan.Purchase purchase : shopping) {
+            PantryItem item = items.get(purchase.food());
+            if (item == null) {
+                throw new IllegalStateException(purchase.food() + " is not in the pantry");
+            }
+            double cost = purchase.pays() - purchase.leftOverGrams() * worthPerGram(item, household);
+            till += purchase.pays();
+            batch += cost;
+            costPerGram.put(purchase.food(), cost / purchase.usedGrams());
+        }
+        double potCost = pot.entrySet().stream()
+                .mapToDouble(e -> e.getValue() * costPerGram.getOrDefault(e.getKey().food().id(), 0.0))
+                .sum();
+        double fed = dogs.stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
+        List<Plan.DogCost> perDog = new ArrayList<>();
+        for (Plan.DogPlan dog : dogs) {
+            double own = dog.additions().stream()
+                    .mapToDouble(a -> a.gramsInBatch() * costPerGram.getOrDefault(a.food(), 0.0))
+                    .sum();
+            double share = fed == 0 ? 0 : dog.potGramsPerDay() / fed;
+            perDog.add(new Plan.DogCost(
+                    dog.name(), (potCost * share + own) / household.kitchen().days()));
+        }
+        return new Plan.Cost(till, batch, batch / household.kitchen().days(), perDog);
+    }
+
+    /** What a left-over gram is still good for. */
+    private static double worthPerGram(PantryItem item, Household household) {
+        if (item.food().isSupplement()) {
+            return item.pricePerGram();
+        }
+        // What is sold by weight is bought as needed; the few grams of rounding are no stock.
+        return item.isLoose() || item.food().kitchen().keeps() == Keeps.PERISHABLE
+                ? 0
+                : item.pricePerGram() * household.rules().leftoverWorthShare();
+    }
+}

@@ -1,0 +1,94 @@
+package packpot.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import packpot.food.FoodGroup;
+import packpot.food.Supplement;
+import packpot.household.Household;
+import packpot.household.PantryItem;
+import packpot.units.Show;
+import packpot.units.Unit;
+import packpot.units.UnitSystem;
+
+/** How finely a kitchen measures. */
+final class Rounding {
+    private static final double CLOSE_GRAMS = 1e-3;
+
+    private Rounding() {}
+
+    /** Grams that are weighed into the pot, never more than can be had. */
+    static double potGrams(PantryItem item, double grams, Household household) {
+        Supplement supplement = item.food().supplement();
+        if (supplement != null) {
+            return Math.round(grams / supplement.potStepGrams()) * supplement.potStepGrams();
+        }
+        double step = household.shape().minorGroups().contains(item.food().group())
+                ? household.rules().oilRoundingGrams()
+                : household.rules().foodRoundingGrams();
+        double rounded = Math.round(grams / step) * step;
+        double most = mostToBeHad(item, grams);
+        return rounded <= most + CLOSE_GRAMS ? rounded : Math.floor(most + CLOSE_GRAMS);
+    }
+
+    /** What the packs hold that these grams need; rounding must not open another. */
+    private static double mostToBeHad(PantryItem item, double grams) {
+        double atMost = item.atMostGrams() == null ? Double.POSITIVE_INFINITY : item.atMostGrams();
+        Double pack = item.packGrams();
+        double fromShop = item.outOfStock()
+                ? 0
+                : pack == null
+                        ? Double.POSITIVE_INFINITY
+                        : pack * Math.max(0, Math.ceil((grams - item.onHandGrams() - CLOSE_GRAMS) / pack));
+        return Math.min(atMost, item.onHandGrams() + fromShop);
+    }
+
+    /** Whole grams a day for each dog, together no more than there is. */
+    static List<Integer> portions(List<Double> gramsPerDay, double batchGramsPerDay) {
+        List<Integer> portions = new ArrayList<>();
+        gramsPerDay.forEach(grams -> portions.add((int) Math.round(grams)));
+        while (portions.stream().mapToInt(Integer::intValue).sum() > batchGramsPerDay + CLOSE_GRAMS) {
+            int largest = 0;
+            for (int i = 1; i < portions.size(); i++) {
+                if (portions.get(i) > portions.get(largest)) {
+                    largest = i;
+                }
+            }
+            portions.set(largest, portions.get(largest) - 1);
+        }
+        return portions;
+    }
+
+    /** A day's grams over its meals, the first ones a gram larger where it does not divide. */
+    static List<Integer> meals(int gramsPerDay, int meals) {
+        List<Integer> grams = new ArrayList<>();
+        for (int meal = 0; meal < meals; meal++) {
+            grams.add(gramsPerDay / meals + (meal < gramsPerDay % meals ? 1 : 0));
+        }
+        return grams;
+    }
+
+    /** A dose in words: "1/4 tsp", "2 drops from a pierced soft gel". */
+    static String dose(Supplement supplement, double parts) {
+        double measures = parts * supplement.smallestPart();
+        String count = Show.fraction(measures, (int) Math.round(1 / Math.min(1, supplement.smallestPart())));
+        return count + " " + (measures > 1 ? supplement.measurePlural() : supplement.measureName());
+    }
+
+    /** A pot amount in spoons, cups or tablets, where that is how it is measured. */
+    static String potMeasure(PantryItem item, double grams, UnitSystem units) {
+        Supplement supplement = item.food().supplement();
+        if (supplement != null) {
+            double measures = grams / supplement.gramsPerMeasure();
+            String count = Show.fraction(measures, supplement.smallestPart() < 1 ? 4 : 1);
+            return count + " " + (measures > 1 ? supplement.measurePlural() : supplement.measureName());
+        }
+        if (item.food().group() == FoodGroup.OIL || item.food().group() == FoodGroup.SEED) {
+            double ml = grams / item.food().kitchen().densityGramsPerMl();
+            double tablespoons = ml / Unit.TABLESPOON.inBaseUnit();
+            return units == UnitSystem.METRIC || tablespoons >= 8
+                    ? Show.scoop(ml, units)
+                    : Show.fraction(tablespoons, 4) + " tbsp";
+        }
+        return units == UnitSystem.US ? Show.weight(grams, units) : "";
+    }
+}

@@ -1,0 +1,86 @@
+package packpot.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import packpot.audit.DogAudit;
+import packpot.audit.NutrientLine;
+import packpot.audit.Verdict;
+import packpot.plan.Plan;
+import packpot.units.Show;
+
+/** The nutrients of each dog between minimum and maximum. */
+final class NutrientText {
+    private static final int MOST_FOODS = 3;
+
+    private NutrientText() {}
+
+    static String table(DogAudit dog) {
+        TextTable table = new TextTable("lrrrrl").row("per 1000 kcal", "minimum", "got", "maximum", "got a day", "");
+        for (NutrientLine line : dog.nutrients()) {
+            boolean ratio = line.unit().isEmpty();
+            table.row(
+                    ratio ? line.label() : line.label() + ", " + line.unit(),
+                    figure(line.minimum()),
+                    Show.number(line.got()),
+                    figure(line.maximum()),
+                    ratio ? "" : Show.number(line.gotPerDay()),
+                    marks(line));
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s: %,.0f kcal a day of %,.0f wished%n%s",
+                dog.dog(),
+                dog.kcalPerDay(),
+                dog.targetKcalPerDay(),
+                table.render("  ", TextReport.WIDTH));
+    }
+
+    private static String figure(@Nullable Double limit) {
+        return limit == null ? "-" : Show.number(limit);
+    }
+
+    private static String marks(NutrientLine line) {
+        String memory = line.fromMemory() ? "m" : "";
+        return line.thin() ? memory + "?" : memory;
+    }
+
+    /** What the marks mean, and the thin data by name. */
+    static String legend(Verdict verdict, Plan plan) {
+        StringBuilder text = new StringBuilder();
+        text.append("\nMinimums are the profile's own; the plan keeps ")
+                .append(Show.number(100 * plan.marginShare()))
+                .append(" % above them.\nEnergy of food: ").append(plan.foodEnergyRule()).append('\n');
+        boolean memory = verdict.dogs().stream()
+                .flatMap(dog -> dog.nutrients().stream())
+                .anyMatch(NutrientLine::fromMemory);
+        if (memory) {
+            text.append("m: a limit of this line was recalled, not read in print; see models/SOURCES.md\n");
+        }
+        Set<String> thin = new TreeSet<>();
+        for (DogAudit dog : verdict.dogs()) {
+            for (NutrientLine line : dog.nutrients()) {
+                if (line.thin()) {
+                    thin.add(line.label() + ": not measured in " + foods(line.unknownFoods())
+                            + String.format(Locale.ROOT, ", %.0f %% of the energy", 100 * line.unknownEnergyShare()));
+                }
+            }
+            if (!thin.isEmpty()) {
+                break;
+            }
+        }
+        if (!thin.isEmpty()) {
+            text.append("\n?: thin data. What is not measured counts as nothing toward a minimum, and is not known\n")
+                    .append("toward a maximum:\n");
+            thin.forEach(line -> text.append(Wrap.item(line, "  ", TextReport.WIDTH)));
+        }
+        return text.toString();
+    }
+
+    private static String foods(List<String> labels) {
+        String first = String.join("; ", labels.subList(0, Math.min(MOST_FOODS, labels.size())));
+        return labels.size() > MOST_FOODS ? first + "; and " + (labels.size() - MOST_FOODS) + " more" : first;
+    }
+}

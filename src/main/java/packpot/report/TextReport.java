@@ -1,0 +1,205 @@
+package packpot.report;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import packpot.audit.Verdict;
+import packpot.plan.Plan;
+import packpot.units.Show;
+import packpot.units.UnitSystem;
+
+/** A plan for people at a terminal, in 80 columns. */
+public final class TextReport {
+    static final int WIDTH = 80;
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+
+    private final Plan plan;
+    private final Verdict verdict;
+    private final UnitSystem units;
+    private final StringBuilder text = new StringBuilder();
+
+    private TextReport(Plan plan, Verdict verdict, UnitSystem units) {
+        this.plan = plan;
+        this.verdict = verdict;
+        this.units = units;
+    }
+
+    /** The whole report. */
+    public static String of(Plan plan, Verdict verdict, UnitSystem units) {
+        return new TextReport(plan, verdict, units).write();
+    }
+
+    private String write() {
+        head();
+        dogs();
+        shopping();
+        pot();
+        portions();
+        kitchen();
+        cost();
+        for (int i = 0; i < verdict.dogs().size(); i++) {
+            text.append('\n').append(NutrientText.table(verdict.dogs().get(i)));
+        }
+        text.append(NutrientText.legend(verdict, plan));
+        list("Cautions", plan.cautions());
+        list("At their limit, and so what the cost hangs on", plan.atTheirLimit());
+        list("Taken for granted, since the scenario does not say", plan.defaults());
+        text.append('\n').append(String.join("\n", Wrap.lines(Disclaimer.TEXT, WIDTH))).append('\n');
+        return text.toString();
+    }
+
+    private void head() {
+        text.append(plan.household()).append('\n');
+        text.append("=".repeat(Math.min(WIDTH, Math.max(20, plan.household().length())))).append('\n');
+        LocalDate last = plan.start().plusDays(plan.days() - 1L);
+        text.append("Cook on ").append(DATE.format(plan.start())).append("; feeds ").append(plan.days())
+                .append(" days, to ").append(DATE.format(last)).append('\n');
+        if (verdict.passed()) {
+            text.append("Checked: every printed amount meets every minimum and maximum below\n");
+        } else {
+            text.append("FAILED THE CHECK. Do not feed this plan:\n");
+            verdict.findings().forEach(finding -> text.append(Wrap.item(finding.toString(), "  ", WIDTH)));
+        }
+        text.append(plan.proof().provedOptimal()
+                ? String.format(Locale.ROOT, "Cheapest: proved to %.2f %%", 100 * plan.proof().gapShare())
+                : String.format(
+                        Locale.ROOT,
+                        "Not proved cheapest: time ran out, it may be %.1f %% too dear",
+                        100 * plan.proof().gapShare()));
+        text.append("; ").append(money(plan.cost().perDay())).append(" a day\n");
+    }
+
+    private void dogs() {
+        title("Dogs");
+        TextTable table = new TextTable("lrrrl")
+                .row("", "weight", "needs a day", "of it here", "by");
+        for (Plan.DogPlan dog : plan.dogs()) {
+            String memory = dog.energyFound().equals("memory") ? " [m]" : "";
+            table.row(
+                    dog.name(),
+                    Show.bodyWeight(dog.weightKg(), units),
+                    kcal(dog.energyNeedKcalPerDay()),
+                    kcal(dog.batchKcalPerDay()),
+                    dog.energyEquation() + memory + "; " + dog.profile());
+        }
+        text.append(table.render("  ", WIDTH));
+    }
+
+    private void shopping() {
+        title("Shopping list");
+        Map<String, TextTable> sections = new LinkedHashMap<>();
+        plan.shopping().stream().map(Plan.Purchase::section).distinct().sorted().forEach(section ->
+                sections.put(section, new TextTable("rllr")));
+        for (Plan.Purchase line : plan.shopping()) {
+            TextTable table = sections.get(line.section());
+            if (table != null && line.buyGramsAsBought() > 0) {
+                Integer packs = line.packs();
+                String amount = packs == null ? Show.weight(line.buyGramsAsBought(), units) : packs + " x";
+                table.row(amount, line.label(), packs == null ? "" : line.pack() + leftOver(line), money(line.pays()));
+            } else if (table != null) {
+                table.row("-", line.label(), "in the house: " + Show.weight(line.fromHandGrams(), units), "");
+            }
+        }
+        sections.forEach((section, table) -> text.append("  ").append(section).append('\n')
+                .append(table.render("    ", WIDTH)));
+    }
+
+    private String leftOver(Plan.Purchase line) {
+        String hand = line.fromHandGrams() > 0 ? "; " + Show.weight(line.fromHandGrams(), units) + " in the house" : "";
+        return line.leftOverGrams() >= 1 ? " (" + Show.weight(line.leftOverGrams(), units) + " stays)" + hand : hand;
+    }
+
+    private void pot() {
+        title("Into the pot");
+        TextTable table = new TextTable("rlrrl").row("grams", "", "or", "cooked", "");
+        for (Plan.Ingredient ingredient : plan.pot()) {
+            table.row(
+                    Show.grams(ingredient.grams()),
+                    ingredient.label(),
+                    ingredient.measure(),
+                    String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()),
+                    ingredient.method());
+        }
+        text.append(table.render("  ", WIDTH));
+    }
+
+    private void portions() {
+        title("Into the bowls, " + plan.mealsPerDay() + (plan.mealsPerDay() == 1 ? " meal" : " meals") + " a day");
+        TextTable table = new TextTable("lrl");
+        for (Plan.DogPlan dog : plan.dogs()) {
+            table.row(dog.name(), meals(dog), "about " + dog.scoopPerMeal() + " of the mix a meal");
+            for (Plan.Addition addition : dog.additions()) {
+                table.row("", "+ " + addition.dose(), addition.label() + ", " + when(addition));
+            }
+        }
+        text.append(table.render("  ", WIDTH));
+    }
+
+    private static String meals(Plan.DogPlan dog) {
+        List<Integer> grams = dog.potGramsPerMeal();
+        boolean same = grams.stream().distinct().count() == 1;
+        return same
+                ? grams.get(0) + " g a meal"
+                : String.join(" + ", grams.stream().map(String::valueOf).toList()) + " g";
+    }
+
+    private String when(Plan.Addition addition) {
+        return addition.onDays().size() == plan.days()
+                ? "once a day"
+                : "on day" + (addition.onDays().size() == 1 ? " " : "s ")
+                        + String.join(", ", addition.onDays().stream().map(String::valueOf).toList());
+    }
+
+    private void kitchen() {
+        Plan.Batch batch = plan.batch();
+        title("Bags and freezer");
+        text.append("  cooked batch: ").append(Show.weight(batch.cookedGrams(), units)).append(" (")
+                .append(Show.grams(batch.cookedGrams())).append("), ").append(Show.volume(batch.millilitres(), units)).append('\n');
+        Integer loads = batch.potLoads();
+        if (loads != null) {
+            text.append("  pot: filled ").append(loads).append(loads == 1 ? " time\n" : " times\n");
+        }
+        text.append("  ").append(batch.bags()).append(" bags (").append(batch.bag()).append("), ")
+                .append(Show.grams(batch.gramsPerBag())).append(" in each; ").append(batch.bagsFrozen())
+                .append(" into the freezer, the rest feeds the first ").append(batch.fridgeDays()).append(" days\n");
+        Double taken = batch.freezerMl();
+        Double free = batch.freezerFreeMl();
+        if (taken != null && free != null) {
+            text.append("  freezer: ").append(Show.volume(taken, units)).append(" taken of ")
+                    .append(Show.volume(free, units)).append(" free\n");
+        }
+        text.append("  left in the pot after all portions: ").append(Show.grams(batch.spareGrams())).append('\n');
+    }
+
+    private void cost() {
+        title("Cost");
+        text.append("  ").append(money(plan.cost().atTheTill())).append(" at the till, ")
+                .append(money(plan.cost().ofTheBatch())).append(" for the batch (what keeps of open packs is worth the rest)\n");
+        TextTable table = new TextTable("lr");
+        table.row("all dogs", money(plan.cost().perDay()) + " a day");
+        plan.cost().perDogPerDay().forEach(dog -> table.row(dog.dog(), money(dog.perDay()) + " a day"));
+        text.append(table.render("  ", WIDTH));
+    }
+
+    private void list(String title, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            title(title);
+            sentences.forEach(sentence -> text.append(Wrap.item(sentence, "  ", WIDTH)));
+        }
+    }
+
+    private void title(String title) {
+        text.append('\n').append(title).append('\n');
+    }
+
+    private String money(double amount) {
+        return Show.money(amount, plan.currency());
+    }
+
+    private static String kcal(double kcal) {
+        return String.format(Locale.ROOT, "%,.0f kcal", kcal);
+    }
+}

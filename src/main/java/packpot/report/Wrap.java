@@ -1,0 +1,36 @@
+package packpot.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines at blanks. */
+final class Wrap {
+
+    private Wrap() {}
+
+    /** At least one line; a word longer than the width is cut. */
+    static List<String> lines(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+", -1)) {
+            String rest = word;
+            if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (rest.length() > width) {
+                lines.add(rest.substring(0, width));
+                rest = rest.substring(width);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** A sentence behind a dash, its further lines indented. */
+    static String item(String text, String indent, int width) {
+        List<String> lines = lines(text, width - indent.length() - 2);
+        return indent + "- " + String.join("\n" + indent + "  ", lines) + "\n";
+    }
+}
