@@ -14,6 +14,7 @@ import packpot.dog.EnergyNeed;
 import packpot.food.Constituent;
 import packpot.food.Nutrient;
 import packpot.food.Nutrients;
+import packpot.food.Supplement;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
@@ -54,7 +55,8 @@ final class DogCheck {
         if (Math.abs(kcalPerDay - target) > ENERGY_TOLERANCE * target) {
             find(dog, "energy is %.1f kcal a day, more than 1 %% off the target of %.1f", kcalPerDay, target);
         }
-        additions(dog, bowls, ledger);
+        additions(dog, need, bowls, ledger);
+        supplementCaps(dog, bowls, ledger.kcal());
         return new DogAudit(dog.name(), target, kcalPerDay, nutrients(dog, need, ledger));
     }
 
@@ -95,7 +97,7 @@ final class DogCheck {
         return ledger;
     }
 
-    private void additions(Dog dog, Plan.DogPlan bowls, Ledger ledger) {
+    private void additions(Dog dog, EnergyNeed need, Plan.DogPlan bowls, Ledger ledger) {
         double grams = bowls.additions().stream()
                 .mapToDouble(a -> a.gramsPerDose() * a.onDays().size())
                 .sum();
@@ -113,9 +115,34 @@ final class DogCheck {
         if (alone.kcal() > household.shape().additionsMostEnergyShare() * ledger.kcal() * (1 + ENERGY_TOLERANCE)) {
             find(dog, "additions are %.1f %% of the bowl's energy", 100 * alone.kcal() / ledger.kcal());
         }
-        if (bowls.additions().size() > household.shape().mostAdditions()) {
-            find(dog, "%d different additions, at most %d are wished", bowls.additions().size(),
-                    household.shape().mostAdditions());
+        int most = household.shape().mostAdditions(need.stage());
+        if (bowls.additions().size() > most) {
+            find(dog, "%d different additions, at most %d are wished", bowls.additions().size(), most);
+        }
+    }
+
+    private void supplementCaps(Dog dog, Plan.DogPlan bowls, double kcal) {
+        double fed = plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
+        double cooked = fed * plan.days() + plan.batch().spareGrams();
+        double part = bowls.potGramsPerDay() * plan.days() / cooked;
+        for (PantryItem item : pantry.values()) {
+            Supplement supplement = item.food().supplement();
+            if (supplement == null) {
+                continue;
+            }
+            double grams = 0;
+            for (Plan.Ingredient ingredient : plan.pot()) {
+                grams += ingredient.food().equals(item.food().id()) ? ingredient.grams() * part : 0;
+            }
+            for (Plan.Addition addition : bowls.additions()) {
+                grams += addition.food().equals(item.food().id())
+                        ? addition.gramsPerDose() * addition.onDays().size()
+                        : 0;
+            }
+            if (grams > supplement.mostGramsPer1000Kcal() * kcal / 1000 * (1 + CLOSE)) {
+                find(dog, "%.2f g of %s per 1000 kcal, at most %.2f g", grams / kcal * 1000, item.food().label(),
+                        supplement.mostGramsPer1000Kcal());
+            }
         }
     }
 

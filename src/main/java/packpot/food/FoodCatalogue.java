@@ -98,6 +98,7 @@ public final class FoodCatalogue {
                 row.number("pot_step_grams"),
                 Dosing.valueOf(row.required("dosing").toUpperCase(Locale.ROOT)),
                 Place.valueOf(row.required("where").toUpperCase(Locale.ROOT)),
+                row.optionalNumber("most_per_1000_kcal_day").orElse(Double.POSITIVE_INFINITY),
                 row.text("caution"));
     }
 

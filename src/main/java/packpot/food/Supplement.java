@@ -12,6 +12,8 @@ package packpot.food;
  * @param potStepGrams how finely it is measured into a whole pot, in grams
  * @param dosing every day the same, or a count spread over the days of the batch
  * @param place where it goes unless the scenario says otherwise
+ * @param mostGramsPer1000Kcal most of it a day in all, from the nutrient that it is rich in; infinite where there is no
+ *     such limit
  * @param caution a sentence for people; empty when there is none
  */
 public record Supplement(
@@ -24,6 +26,7 @@ public record Supplement(
         double potStepGrams,
         Dosing dosing,
         Place place,
+        double mostGramsPer1000Kcal,
         String caution) {
 
     /** Grams of the smallest dose. */

@@ -77,6 +77,7 @@ final class OwnFoodReader {
                 gramsPerMeasure,
                 Dosing.DAILY,
                 Place.EITHER,
+                Double.POSITIVE_INFINITY,
                 "");
     }
 

@@ -2,6 +2,7 @@ package packpot.household;
 
 import java.util.List;
 import java.util.Set;
+import packpot.dog.LifeStage;
 import packpot.food.FoodGroup;
 
 /**
@@ -11,7 +12,8 @@ import packpot.food.FoodGroup;
  * @param oneFoodMost most of any single food, as a share of cooked mass
  * @param fewestFoods foods in the pot, supplements not counted
  * @param mostIngredients everything that goes into the pot, supplements counted
- * @param mostAdditions different additions to one dog's bowl
+ * @param mostAdditions different additions to the bowl of an adult at maintenance
+ * @param mostAdditionsSpecialNeeds the same for a dog that grows, breeds, or is to lose or gain weight
  * @param additionsMostMassShare of a bowl's mass
  * @param additionsMostEnergyShare of a bowl's energy
  * @param smallestUsefulShare least of a food when it is used at all, as a share of the expected batch
@@ -25,6 +27,7 @@ public record Shape(
         int fewestFoods,
         int mostIngredients,
         int mostAdditions,
+        int mostAdditionsSpecialNeeds,
         double additionsMostMassShare,
         double additionsMostEnergyShare,
         double smallestUsefulShare,
@@ -43,6 +46,11 @@ public record Shape(
         public Band {
             groups = Set.copyOf(groups);
         }
+    }
+
+    /** Different additions that a dog at this stage may get into its bowl. */
+    public int mostAdditions(LifeStage stage) {
+        return stage == LifeStage.ADULT ? mostAdditions : mostAdditionsSpecialNeeds;
     }
 
     public Shape {

@@ -36,6 +36,7 @@ final class ShapeReader {
                 fewest == null ? usual.path("fewestFoods").intValue() : fewest,
                 most == null ? usual.path("mostIngredients").intValue() : most,
                 additions == null ? usual.path("mostAdditions").intValue() : additions,
+                additions == null ? usual.path("mostAdditionsSpecialNeeds").intValue() : additions,
                 figure("additionsMostMassShare"),
                 figure("additionsMostEnergyShare"),
                 or(useful, "smallestUsefulShare"),

@@ -94,7 +94,8 @@ public record Plan(
      *
      * @param grams edible, as weighed before cooking
      * @param measure the same in a kitchen measure; empty where a scale is the measure
-     * @param method how it is cooked
+     * @param method how it is cooked, in a word
+     * @param preparation the same in words
      * @param cookedGrams after cooking
      * @param shareOfCookedMass of the whole batch
      */
@@ -104,6 +105,7 @@ public record Plan(
             double grams,
             String measure,
             String method,
+            String preparation,
             double cookedGrams,
             double shareOfCookedMass) {}
 

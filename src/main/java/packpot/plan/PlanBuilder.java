@@ -79,6 +79,7 @@ public final class PlanBuilder {
                     item.food().label(),
                     grams,
                     Rounding.potMeasure(item, grams, household.units()),
+                    item.preparation().method(),
                     item.preparation().label(),
                     cookedGrams,
                     cookedGrams / cooked));

@@ -13,6 +13,7 @@ import packpot.units.UnitSystem;
 /** How finely a kitchen measures. */
 final class Rounding {
     private static final double CLOSE_GRAMS = 1e-3;
+    private static final double MOST_SPOONS = 12;
 
     private Rounding() {}
 
@@ -79,6 +80,10 @@ final class Rounding {
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
             double measures = grams / supplement.gramsPerMeasure();
+            boolean spoons = supplement.measureName().equals("tsp");
+            if (spoons && measures > MOST_SPOONS) {
+                return "by weight";
+            }
             String count = Show.fraction(measures, supplement.smallestPart() < 1 ? 4 : 1);
             return count + " " + (measures > 1 ? supplement.measurePlural() : supplement.measureName());
         }

@@ -61,15 +61,16 @@ final class BowlRows {
         }
         String name = dog.dog().name();
         var shape = build.household.shape();
+        int most = shape.mostAdditions(dog.energy().stage());
         build.model.atMost(
                 "additions for " + name,
                 kinds,
-                shape.mostAdditions(),
+                most,
                 new Wish(
                         Wish.Kind.ADDITIONS,
                         name,
                         "additions",
-                        name + ": at most " + shape.mostAdditions() + " different additions to the bowl",
+                        name + ": at most " + most + " different additions to the bowl",
                         1));
         double massShare = shape.additionsMostMassShare() * (1 - build.rules().roundingReserve());
         Expression mass = new Expression().add(1 - massShare, grams).add(-massShare * build.share(dog), build.cookedGrams);
@@ -85,18 +86,18 @@ final class BowlRows {
                                 + " % of the bowl's mass",
                         shape.additionsMostMassShare() * build.share(dog) * build.usualCookedGrams()));
         if (!kcal.isEmpty()) {
-            double most = shape.additionsMostEnergyShare() * dog.kcalPerDay() * build.days();
+            double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerDay() * build.days();
             build.model.atMost(
                     "energy of additions for " + name,
                     kcal,
-                    most,
+                    mostKcal,
                     new Wish(
                             Wish.Kind.ADDITIONS,
                             name,
                             "energy of additions",
                             name + ": additions at most " + Math.round(100 * shape.additionsMostEnergyShare())
                                     + " % of the bowl's energy",
-                            most));
+                            mostKcal));
         }
     }
 }

@@ -2,6 +2,8 @@ package packpot.ration;
 
 import packpot.food.Nutrient;
 import packpot.food.Nutrients;
+import packpot.food.Supplement;
+import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.needs.DogNeed;
 import packpot.needs.Requirement;
@@ -16,7 +18,7 @@ import packpot.units.Show;
  * <p>With the dog's share s[d] of the pot, E[d] = s[d] pot energy + &Sigma; e[j] y[j,d], kept in a band around the
  * target. For a nutrient n, got[n,d] = s[d] pot[n] + &Sigma; a[n,j] y[j,d]; got &ge; (1 + margin) lo E / 1000; got &le;
  * hi E / 1000; a dependent minimum adds slope (got[per] - threshold E / 1000); a ratio r of two nutrients is got[num]
- * &ge; r got[den] or &le;. A small reserve on every limit is kept for the rounding of the kitchen.
+ * &ge; r got[den] or &le;. A supplement with a limit of its own keeps s[d] x + y &le; most E / 1000. A small reserve on every limit is kept for the rounding of the kitchen.
  */
 final class DogRows {
 
@@ -32,7 +34,30 @@ final class DogRows {
                     nutrient(build, dog, requirement);
                 }
             }
+            build.household.pantry().forEach(item -> supplementCap(build, dog, item));
         }
+    }
+
+    private static void supplementCap(Build build, DogNeed dog, PantryItem item) {
+        Supplement supplement = item.food().supplement();
+        if (supplement == null || Double.isInfinite(supplement.mostGramsPer1000Kcal())) {
+            return;
+        }
+        Expression grams = new Expression();
+        build.potGrams.forEach((food, variable) -> grams.add(
+                food.item().equals(item) ? build.share(dog) : 0, variable));
+        build.dosesOf(dog).forEach((addition, count) -> grams.add(
+                addition.item().equals(item) ? build.doseGrams(addition) : 0, count));
+        if (grams.isEmpty()) {
+            return;
+        }
+        double most = supplement.mostGramsPer1000Kcal();
+        String words = dog.dog().name() + ": " + item.food().label() + " at most " + Show.number(most) + " g per 1000 kcal";
+        build.model.atMost(
+                words,
+                grams.add(-most * (1 - build.rules().roundingReserve()) / 1000, dogKcal(build, dog)),
+                0,
+                wish(Wish.Kind.FOOD_LIMIT, dog, item.food().label(), words, most * dog.kcalPerDay() * build.days() / 1000));
     }
 
     private static void energy(Build build, DogNeed dog) {

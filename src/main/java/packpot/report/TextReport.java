@@ -2,6 +2,7 @@ package packpot.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -74,65 +75,78 @@ public final class TextReport {
 
     private void dogs() {
         title("Dogs");
-        TextTable table = new TextTable("lrrrl")
-                .row("", "weight", "needs a day", "of it here", "by");
+        TextTable table = new TextTable("lrrrl").row("", "weight", "needs a day", "of it here", "");
+        Map<String, List<String>> grounds = new LinkedHashMap<>();
         for (Plan.DogPlan dog : plan.dogs()) {
-            String memory = dog.energyFound().equals("memory") ? " [m]" : "";
             table.row(
                     dog.name(),
                     Show.bodyWeight(dog.weightKg(), units),
                     kcal(dog.energyNeedKcalPerDay()),
                     kcal(dog.batchKcalPerDay()),
-                    dog.energyEquation() + memory + "; " + dog.profile());
+                    dog.lifeStage());
+            String memory = dog.energyFound().equals("memory") ? " [recalled, not read in print]" : "";
+            String raised = dog.minimumsRaisedBy() > 1
+                    ? String.format(Locale.ROOT, ", minimums x %.2f", dog.minimumsRaisedBy())
+                    : "";
+            grounds.computeIfAbsent("energy by " + dog.energyEquation() + memory, key -> new ArrayList<>()).add(dog.name());
+            grounds.computeIfAbsent("held to " + dog.profile() + raised, key -> new ArrayList<>()).add(dog.name());
         }
         text.append(table.render("  ", WIDTH));
+        grounds.forEach((ground, names) ->
+                text.append(Wrap.item(String.join(", ", names) + ": " + ground, "  ", WIDTH)));
     }
 
     private void shopping() {
         title("Shopping list");
-        Map<String, TextTable> sections = new LinkedHashMap<>();
-        plan.shopping().stream().map(Plan.Purchase::section).distinct().sorted().forEach(section ->
-                sections.put(section, new TextTable("rllr")));
-        for (Plan.Purchase line : plan.shopping()) {
-            TextTable table = sections.get(line.section());
-            if (table != null && line.buyGramsAsBought() > 0) {
-                Integer packs = line.packs();
-                String amount = packs == null ? Show.weight(line.buyGramsAsBought(), units) : packs + " x";
-                table.row(amount, line.label(), packs == null ? "" : line.pack() + leftOver(line), money(line.pays()));
-            } else if (table != null) {
-                table.row("-", line.label(), "in the house: " + Show.weight(line.fromHandGrams(), units), "");
-            }
-        }
-        sections.forEach((section, table) -> text.append("  ").append(section).append('\n')
-                .append(table.render("    ", WIDTH)));
+        TextTable table = new TextTable("rrll");
+        plan.shopping().stream().map(Plan.Purchase::section).distinct().sorted().forEach(section -> {
+            table.heading("  " + section);
+            plan.shopping().stream()
+                    .filter(line -> line.section().equals(section))
+                    .forEach(line -> shoppingLine(table, line));
+        });
+        text.append(table.render("  ", WIDTH));
     }
 
-    private String leftOver(Plan.Purchase line) {
-        String hand = line.fromHandGrams() > 0 ? "; " + Show.weight(line.fromHandGrams(), units) + " in the house" : "";
-        return line.leftOverGrams() >= 1 ? " (" + Show.weight(line.leftOverGrams(), units) + " stays)" + hand : hand;
+    private void shoppingLine(TextTable table, Plan.Purchase line) {
+        String hand = line.fromHandGrams() > 0 ? Show.weight(line.fromHandGrams(), units) + " in the house" : "";
+        if (line.buyGramsAsBought() <= 0) {
+            table.row("-", "", line.label(), hand);
+            return;
+        }
+        Integer packs = line.packs();
+        String amount = packs == null ? Show.weight(line.buyGramsAsBought(), units) : packs + " x";
+        boolean stays = packs != null && line.leftOverGrams() >= 1 && !line.section().equals("supplements");
+        String left = stays ? " (" + Show.weight(line.leftOverGrams(), units) + " stays)" : "";
+        String pack = packs == null ? "" : line.pack() + left;
+        table.row(amount, money(line.pays()), line.label(), pack + (pack.isEmpty() || hand.isEmpty() ? "" : "; ") + hand);
     }
 
     private void pot() {
         title("Into the pot");
-        TextTable table = new TextTable("rlrrl").row("grams", "", "or", "cooked", "");
+        TextTable table = new TextTable("rllr").row("raw", "", "", "cooked");
+        Map<String, List<String>> methods = new LinkedHashMap<>();
         for (Plan.Ingredient ingredient : plan.pot()) {
+            boolean tiny = ingredient.shareOfCookedMass() < 0.0005;
             table.row(
                     Show.grams(ingredient.grams()),
                     ingredient.label(),
                     ingredient.measure(),
-                    String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()),
-                    ingredient.method());
+                    tiny ? "" : String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()));
+            methods.computeIfAbsent(ingredient.preparation(), key -> new ArrayList<>()).add(ingredient.label());
         }
         text.append(table.render("  ", WIDTH));
+        methods.forEach((method, labels) ->
+                text.append(Wrap.item(method + ": " + String.join("; ", labels), "  ", WIDTH)));
     }
 
     private void portions() {
         title("Into the bowls, " + plan.mealsPerDay() + (plan.mealsPerDay() == 1 ? " meal" : " meals") + " a day");
-        TextTable table = new TextTable("lrl");
+        TextTable table = new TextTable("ll");
         for (Plan.DogPlan dog : plan.dogs()) {
-            table.row(dog.name(), meals(dog), "about " + dog.scoopPerMeal() + " of the mix a meal");
+            table.row(dog.name(), meals(dog) + ", about " + dog.scoopPerMeal() + " of the mix a meal");
             for (Plan.Addition addition : dog.additions()) {
-                table.row("", "+ " + addition.dose(), addition.label() + ", " + when(addition));
+                table.row("", "+ " + addition.label() + ": " + addition.dose() + ", " + when(addition));
             }
         }
         text.append(table.render("  ", WIDTH));
@@ -164,7 +178,7 @@ public final class TextReport {
         }
         text.append("  ").append(batch.bags()).append(" bags (").append(batch.bag()).append("), ")
                 .append(Show.grams(batch.gramsPerBag())).append(" in each; ").append(batch.bagsFrozen())
-                .append(" into the freezer, the rest feeds the first ").append(batch.fridgeDays()).append(" days\n");
+                .append(" go into the freezer, the others\n  feed the first ").append(batch.fridgeDays()).append(" days from the fridge\n");
         Double taken = batch.freezerMl();
         Double free = batch.freezerFreeMl();
         if (taken != null && free != null) {
@@ -176,8 +190,8 @@ public final class TextReport {
 
     private void cost() {
         title("Cost");
-        text.append("  ").append(money(plan.cost().atTheTill())).append(" at the till, ")
-                .append(money(plan.cost().ofTheBatch())).append(" for the batch (what keeps of open packs is worth the rest)\n");
+        text.append("  ").append(money(plan.cost().atTheTill())).append(" at the till; ")
+                .append(money(plan.cost().ofTheBatch())).append(" of it for this batch, the rest stays in open packs that keep\n");
         TextTable table = new TextTable("lr");
         table.row("all dogs", money(plan.cost().perDay()) + " a day");
         plan.cost().perDogPerDay().forEach(dog -> table.row(dog.dog(), money(dog.perDay()) + " a day"));

@@ -27,11 +27,17 @@ final class TextTable {
         return this;
     }
 
+    /** A line of its own between rows. */
+    TextTable heading(String heading) {
+        rows.add(List.of(heading));
+        return this;
+    }
+
     /** The lines; text that does not fit its last column goes on below it. */
     String render(String indent, int width) {
         int[] widths = new int[columns.length()];
         for (List<String> row : rows) {
-            for (int i = 0; i < widths.length; i++) {
+            for (int i = 0; i < widths.length && row.size() > 1; i++) {
                 widths[i] = Math.max(widths[i], row.get(i).length());
             }
         }
@@ -42,7 +48,11 @@ final class TextTable {
         widths[widths.length - 1] = Math.max(8, Math.min(widths[widths.length - 1], width - before));
         StringBuilder text = new StringBuilder();
         for (List<String> row : rows) {
-            line(text, row, widths, indent, before);
+            if (row.size() == 1) {
+                text.append(indent).append(row.get(0)).append('\n');
+            } else {
+                line(text, row, widths, indent, before);
+            }
         }
         return text.toString();
     }
