@@ -2,6 +2,7 @@ package packpot.data;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -28,7 +29,7 @@ public final class ModelFiles {
                 table.add(new Row("models/" + name, rows.next()));
             }
             return List.copyOf(table);
-        } catch (IOException e) {
+        } catch (IOException | RuntimeJsonMappingException e) {
             throw new ModelDataException("models/" + name + " cannot be read: " + e.getMessage(), e);
         }
     }

@@ -61,7 +61,7 @@ final class Cautions {
         Integer score = dog.conditionScore();
         if (score != null && (score <= 3 || score >= 7)) {
             Double ideal = knowledge.energy().idealKg(dog);
-            String about = ideal == null || score <= 3 ? "" : "; its ideal weight may be about "
+            String about = ideal == null || score <= 3 || dog.goalKg() != null ? "" : "; its ideal weight may be about "
                     + Show.bodyWeight(ideal, household.units()) + ", which \"goalWeight\" would plan for";
             cautions.add(name + " has a body condition of " + score + " of 9: see a veterinarian" + about);
         }

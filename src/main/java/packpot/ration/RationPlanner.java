@@ -12,12 +12,14 @@ import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * Finds the cheapest ration. The pot is split by the energy that each dog must get from it; where bowl additions carry
- * energy themselves the shares are reckoned anew from what is left, until they settle.
+ * Finds the cheapest ration. The pot is split by the energy that each dog must get from it. Every solution holds for the
+ * shares that it was found with, additions included; but where additions carry so much energy that other shares would be
+ * fairer, these are taken and the model is solved again, until they settle.
  */
 public final class RationPlanner {
     private static final int MOST_ROUNDS = 5;
-    private static final double SETTLED = 2e-4;
+    /** As far as the energy band can take up. */
+    private static final double SETTLED = 5e-3;
 
     private final Knowledge knowledge;
     private final Solver solver;

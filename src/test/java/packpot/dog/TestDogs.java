@@ -1,0 +1,64 @@
+package packpot.dog;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Dogs that differ from a plain adult in one thing. */
+public final class TestDogs {
+    private static final double FIVE_YEARS = 5 * 365.25;
+
+    private TestDogs() {}
+
+    public static Dog adult(double kg) {
+        return adult(kg, Activity.MODERATE);
+    }
+
+    public static Dog adult(double kg, Activity activity) {
+        return dog(kg, FIVE_YEARS, null, activity, true, null, null);
+    }
+
+    public static Dog intact(double kg) {
+        return dog(kg, FIVE_YEARS, null, Activity.MODERATE, false, null, null);
+    }
+
+    public static Dog aged(double kg, double days) {
+        return dog(kg, days, null, Activity.MODERATE, true, null, null);
+    }
+
+    public static Dog puppy(double kg, double weeks, @Nullable Double adultKg) {
+        return dog(kg, weeks * 7, adultKg, Activity.MODERATE, false, null, null);
+    }
+
+    public static Dog bitch(double kg, Reproduction reproduction) {
+        return dog(kg, FIVE_YEARS, null, Activity.MODERATE, false, null, reproduction);
+    }
+
+    public static Dog withGoal(double kg, double goalKg) {
+        return dog(kg, FIVE_YEARS, null, Activity.MODERATE, true, goalKg, null);
+    }
+
+    private static Dog dog(
+            double kg,
+            double days,
+            @Nullable Double adultKg,
+            Activity activity,
+            boolean neutered,
+            @Nullable Double goal,
+            @Nullable Reproduction reproduction) {
+        return new Dog(
+                "Moss",
+                kg,
+                days,
+                adultKg,
+                Dog.Sex.FEMALE,
+                neutered,
+                activity,
+                null,
+                goal,
+                reproduction,
+                null,
+                0,
+                List.of(),
+                null);
+    }
+}
