@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import packpot.dog.Dog;
-import packpot.food.FoodGroup;
 import packpot.food.Supplement;
 import packpot.food.UnsafeFoods;
 import packpot.household.Avoidance;
@@ -153,10 +152,14 @@ final class FoodCheck {
         int foods = 0;
         for (Plan.Ingredient ingredient : plan.pot()) {
             PantryItem item = pantry.get(ingredient.food());
-            if (item == null || item.food().group() == FoodGroup.SUPPLEMENT) {
+            if (item == null || ingredient.stirredIn() != item.food().isSupplement()) {
+                find(ingredient.label(), "is listed as what it is not");
                 continue;
             }
-            foods += item.food().isSupplement() ? 0 : 1;
+            if (item.food().isSupplement()) {
+                continue;
+            }
+            foods++;
             double share = ingredient.grams() * item.preparation().yieldCookedOverRaw() / cooked;
             double most = Math.min(shape.oneFoodMost(), item.food().kitchen().mostShare());
             if (share > most + CLOSE_SHARE || Math.abs(share - ingredient.shareOfCookedMass()) > CLOSE_SHARE) {
@@ -164,9 +167,10 @@ final class FoodCheck {
                         Locale.ROOT, "%.2f %% of cooked mass, at most %.1f %% are wished", 100 * share, 100 * most));
             }
         }
-        if (foods < shape.fewestFoods() || plan.pot().size() > shape.mostIngredients()) {
-            find("pot", foods + " foods and " + plan.pot().size() + " ingredients, wished are at least "
-                    + shape.fewestFoods() + " and at most " + shape.mostIngredients());
+        int stirredIn = plan.pot().size() - foods;
+        if (foods < shape.fewestFoods() || foods > shape.mostFoods() || stirredIn > shape.mostStirredIn()) {
+            find("pot", foods + " foods and " + stirredIn + " supplements, wished are " + shape.fewestFoods() + " to "
+                    + shape.mostFoods() + " foods and at most " + shape.mostStirredIn() + " supplements");
         }
     }
 

@@ -31,6 +31,10 @@ public final class UnsafeFoods {
 
         /** Whether the name of a food, in any case, speaks of this. */
         boolean matches(String name) {
+            // A poison is excused by no other word of the name: "grape tomatoes" excuses that phrase alone.
+            if (rule == Rule.BLOCK) {
+                return words.matcher(notWords.matcher(name).replaceAll(" | ")).find();
+            }
             return words.matcher(name).find() && !notWords.matcher(name).find();
         }
     }
@@ -60,7 +64,7 @@ public final class UnsafeFoods {
             return Pattern.compile("(?!)");
         }
         String choice = String.join("|", words.stream()
-                .map(word -> Pattern.quote(word).replace(" ", "\\E[\\s-]+\\Q"))
+                .map(word -> Pattern.quote(word).replace(" ", "\\E[^\\p{L}\\p{N}]+\\Q"))
                 .toList());
         return Pattern.compile(
                 "(?<![\\p{L}\\p{N}])(?:" + choice + ")(?![\\p{L}\\p{N}])",

@@ -34,14 +34,14 @@ final class DogReader {
         List<Dog> dogs = new ArrayList<>();
         Set<String> names = new HashSet<>();
         List<Fields> all = scenario.objects("dogs");
-        if (all.isEmpty()) {
+        if (all.isEmpty() && (!scenario.has("dogs") || scenario.raw("dogs").isArray())) {
             scenario.fault("dogs", "no dog is given; expected a list with at least one, such as"
                     + " [{\"name\": \"Moss\", \"weight\": \"21 lb\", \"age\": \"4 years\"}]");
         }
         for (Fields fields : all) {
             Dog dog = dog(fields);
-            String name = fields.text("name");
-            if (name != null && !names.add(name.toLowerCase(Locale.ROOT))) {
+            String name = dog == null ? fields.raw("name").asText("").strip() : dog.name();
+            if (!name.isEmpty() && !names.add(name.toLowerCase(Locale.ROOT))) {
                 fields.fault("name", "two dogs are called \"" + name + "\"; give each a name of its own");
             }
             if (dog != null) {
@@ -78,6 +78,9 @@ final class DogReader {
         Integer score = fields.whole("conditionScore", 1, 9);
         Reproduction reproduction = reproduction(fields, sex);
         Double vet = energy(fields, "vetEnergy", "a day", 20_000);
+        if (vet != null && !(vet > 0)) {
+            fields.fault("vetEnergy", "read 0 kcal a day; expected more than nothing");
+        }
         Double treats = energy(fields, "treats", "a day", 5_000);
         Double other = energy(fields, "otherFood", "a day", 20_000);
         List<String> avoids = avoids(fields);

@@ -58,6 +58,10 @@ final class Fields {
     }
 
     void fault(String name, String message) {
+        if (!object.isObject()) {
+            // That it is no object was told; what it lacks follows from that.
+            return;
+        }
         faults.add(new Fault(pathOf(name), message));
     }
 

@@ -44,6 +44,9 @@ final class OwnFoodReader {
         if (!fields.has("per")) {
             fields.fault("per", "is missing; expected the weight that the figures are for, such as \"100 g\" or \"1.2 g\"");
         }
+        if (per != null && !(per > 0)) {
+            fields.fault("per", "read 0 g; expected the weight that the figures are for, such as \"100 g\"");
+        }
         Map<Constituent, Double> figures = figures(fields, per == null || per == 0 ? 100 : per);
         String measure = fields.text("measure");
         fields.end();
@@ -99,6 +102,15 @@ final class OwnFoodReader {
             }
         }
         holds.end();
+        double whole = figures.getOrDefault(Constituent.WATER_G, 0.0)
+                + figures.getOrDefault(Constituent.PROTEIN_G, 0.0)
+                + figures.getOrDefault(Constituent.FAT_G, 0.0)
+                + figures.getOrDefault(Constituent.CARBOHYDRATE_G, 0.0)
+                + figures.getOrDefault(Constituent.ASH_G, 0.0);
+        if (whole > 105) {
+            fields.fault("holds", "water, protein, fat, carbohydrate and ash make up more than the weight they are for;"
+                    + " check \"per\" and the figures");
+        }
         return figures;
     }
 }

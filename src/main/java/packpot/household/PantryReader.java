@@ -38,7 +38,7 @@ final class PantryReader {
     List<PantryItem> read(Fields scenario) {
         List<PantryItem> items = new ArrayList<>();
         List<Fields> all = scenario.objects("pantry");
-        if (all.isEmpty()) {
+        if (all.isEmpty() && (!scenario.has("pantry") || scenario.raw("pantry").isArray())) {
             scenario.fault("pantry", "is empty; expected a list of foods, such as"
                     + " [{\"food\": \"ground turkey, 93 % lean\", \"price\": \"$5.00/lb\"}]");
         }
@@ -72,6 +72,9 @@ final class PantryReader {
             fields.fault("atMost", "is less than \"mustUse\"; make one of the two larger or smaller");
         }
         boolean outOfStock = fields.flag("outOfStock", false);
+        if (buying != null && (outOfStock || !buying.canBeBought()) && mustUse > onHandGrams) {
+            fields.fault("mustUse", "is more than what is \"onHand\", and no more can be bought; give a smaller amount");
+        }
         boolean wholePacks = fields.flag("wholePacks", false);
         Place place = place(fields, food);
         fields.end();

@@ -134,6 +134,19 @@ public final class ScenarioReader {
         List<PantryItem> pantry =
                 new PantryReader(knowledge, currency, OwnFoodReader.read(fields), notes).read(fields);
         fields.end();
+        for (Dog dog : dogs) {
+            double needs = knowledge
+                    .energy()
+                    .need(
+                            dog,
+                            maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
+                            growth == null ? EnergyMethod.Growth.KLEIN : growth)
+                    .kcalPerDay();
+            if (needs > 0 && dog.otherKcalPerDay() >= needs) {
+                fields.fault("dogs", dog.name() + ": treats and other food bring " + Math.round(dog.otherKcalPerDay())
+                        + " kcal a day, all of the " + Math.round(needs) + " kcal that it needs; expected less");
+            }
+        }
         for (PantryItem item : pantry) {
             if (!dogs.isEmpty() && dogs.stream().allMatch(dog -> Avoidance.avoids(dog, item.food()))) {
                 fields.fault("pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
@@ -183,6 +196,9 @@ public final class ScenarioReader {
     private static @Nullable Double budget(Fields fields, String currency) {
         String text = fields.text("budget");
         Price price = text == null ? null : fields.parsed("budget", text, t -> Price.parse(t, currency));
+        if (price != null && price.per() != null) {
+            fields.fault("budget", "read \"" + text + "\", expected an amount of money such as \"$60\"");
+        }
         return price == null ? null : (Double) price.amount();
     }
 

@@ -11,7 +11,8 @@ import packpot.food.FoodGroup;
  * @param bands shares of cooked mass by kind of food
  * @param oneFoodMost most of any single food, as a share of cooked mass
  * @param fewestFoods foods in the pot, supplements not counted
- * @param mostIngredients everything that goes into the pot, supplements counted
+ * @param mostFoods foods in the pot, supplements not counted
+ * @param mostStirredIn supplements that are stirred into the whole batch
  * @param mostAdditions different additions to the bowl of an adult at maintenance
  * @param mostAdditionsSpecialNeeds the same for a dog that grows, breeds, or is to lose or gain weight
  * @param additionsMostMassShare of a bowl's mass
@@ -25,7 +26,8 @@ public record Shape(
         List<Band> bands,
         double oneFoodMost,
         int fewestFoods,
-        int mostIngredients,
+        int mostFoods,
+        int mostStirredIn,
         int mostAdditions,
         int mostAdditionsSpecialNeeds,
         double additionsMostMassShare,

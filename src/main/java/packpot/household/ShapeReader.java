@@ -23,18 +23,20 @@ final class ShapeReader {
         List<Shape.Band> bands = bands(shape);
         Double oneFood = shape.share("oneFoodMost", 1);
         Integer fewest = shape.whole("fewestFoods", 1, 40);
-        Integer most = shape.whole("mostIngredients", 1, 60);
+        Integer most = shape.whole("mostFoods", 1, 40);
+        Integer stirredIn = shape.whole("mostStirredIn", 0, 20);
         Integer additions = shape.whole("mostAdditions", 0, 20);
         Double useful = shape.share("smallestUseful", 0.5);
         if (fewest != null && most != null && fewest > most) {
-            shape.fault("fewestFoods", "is more than \"mostIngredients\"");
+            shape.fault("fewestFoods", "is more than \"mostFoods\"");
         }
         shape.end();
         return new Shape(
                 bands,
                 or(oneFood, "oneFoodMost"),
                 fewest == null ? usual.path("fewestFoods").intValue() : fewest,
-                most == null ? usual.path("mostIngredients").intValue() : most,
+                most == null ? usual.path("mostFoods").intValue() : most,
+                stirredIn == null ? usual.path("mostStirredIn").intValue() : stirredIn,
                 additions == null ? usual.path("mostAdditions").intValue() : additions,
                 additions == null ? usual.path("mostAdditionsSpecialNeeds").intValue() : additions,
                 figure("additionsMostMassShare"),
@@ -71,12 +73,17 @@ final class ShapeReader {
         for (JsonNode band : usual.path("bands")) {
             String key = band.path("key").textValue();
             double[] own = given.get(key);
+            double ownLeast = own == null ? Double.NaN : own[0];
+            double ownMost = own == null ? Double.NaN : own[1];
+            double least = Double.isNaN(ownLeast) ? band.path("least").doubleValue() : ownLeast;
+            double most = Double.isNaN(ownMost) ? band.path("most").asDouble(1) : ownMost;
+            // What the scenario says of one side moves the usual figure of the other out of its way.
             bands.add(new Shape.Band(
                     key,
                     band.path("label").textValue(),
                     groups(band.path("groups")),
-                    own == null || Double.isNaN(own[0]) ? band.path("least").doubleValue() : own[0],
-                    own == null || Double.isNaN(own[1]) ? band.path("most").asDouble(1) : own[1],
+                    Double.isNaN(ownLeast) ? Math.min(least, most) : least,
+                    Double.isNaN(ownMost) ? Math.max(least, most) : most,
                     own == null));
         }
         return bands;

@@ -46,8 +46,12 @@ final class AtTheirLimit {
                 sentences.add(band.label() + " at most " + percent(band.most()) + whose);
             }
         }
-        if (pot.size() >= shape.mostIngredients()) {
-            sentences.add("at most " + shape.mostIngredients() + " ingredients in the pot");
+        long stirredIn = pot.stream().filter(Plan.Ingredient::stirredIn).count();
+        if (pot.size() - stirredIn >= shape.mostFoods()) {
+            sentences.add("at most " + shape.mostFoods() + " foods in the pot");
+        }
+        if (stirredIn >= shape.mostStirredIn()) {
+            sentences.add("at most " + shape.mostStirredIn() + " supplements stirred in");
         }
         kitchen(household, batch, sentences);
         return sentences;

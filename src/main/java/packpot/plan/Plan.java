@@ -92,6 +92,7 @@ public record Plan(
     /**
      * One food in the pot.
      *
+     * @param stirredIn whether it is a supplement that goes into the whole batch at the end
      * @param grams edible, as weighed before cooking
      * @param measure the same in a kitchen measure; empty where a scale is the measure
      * @param method how it is cooked, in a word
@@ -102,6 +103,7 @@ public record Plan(
     public record Ingredient(
             String food,
             String label,
+            boolean stirredIn,
             double grams,
             String measure,
             String method,

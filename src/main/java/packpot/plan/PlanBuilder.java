@@ -77,6 +77,7 @@ public final class PlanBuilder {
             ingredients.add(new Plan.Ingredient(
                     item.food().id(),
                     item.food().label(),
+                    item.food().isSupplement(),
                     grams,
                     Rounding.potMeasure(item, grams, household.units()),
                     item.preparation().method(),

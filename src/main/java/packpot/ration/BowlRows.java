@@ -1,7 +1,9 @@
 package packpot.ration;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import packpot.dog.LifeStage;
 import packpot.food.Dosing;
 import packpot.food.Supplement;
 import packpot.household.Avoidance;
@@ -13,8 +15,8 @@ import packpot.solver.LinearModel.Variable;
 /**
  * What one dog alone gets on top of its portion.
  *
- * <p>For each addition j and dog d: k[j,d] whole doses and v[j,d], given at all; k[j,d] &le; most[j,d] v[j,d];
- * &Sigma;<sub>j</sub> v[j,d] within the most additions; mass and energy of the additions within a share of the bowl's.
+ * <p>For each addition j and dog d of kind c: k[j,d] whole doses and v[j,c], given at all; k[j,d] &le; most[j,d] v[j,c];
+ * &Sigma;<sub>j</sub> v[j,c] within the most additions; for adults v[j,c] + u[j] &le; 1, in the bowl or in the pot; mass and energy of the additions within a share of the bowl's.
  */
 final class BowlRows {
     /** Nobody counts more spoon parts, drops or capsules than this into one bowl a day. */
@@ -23,23 +25,26 @@ final class BowlRows {
     private BowlRows() {}
 
     static void add(Build build) {
+        Map<String, Map<Prepared, Variable>> givenByKind = new HashMap<>();
         for (DogNeed dog : build.needs.dogs()) {
             Map<Prepared, Variable> doses = new LinkedHashMap<>();
             build.doses.put(dog, doses);
+            Map<Prepared, Variable> given = givenByKind.computeIfAbsent(kind(dog), key -> new LinkedHashMap<>());
             Expression kinds = new Expression();
             Expression grams = new Expression();
             Expression kcal = new Expression();
             for (Prepared addition : build.bowlFoods) {
-                if (Avoidance.avoids(dog.dog(), addition.item().food())) {
+                double most = mostDoses(build, dog, addition);
+                if (most < 1 || Avoidance.avoids(dog.dog(), addition.item().food())) {
                     continue;
                 }
-                double most = mostDoses(build, addition);
                 String name = addition.item().food().label() + " for " + dog.dog().name();
                 Variable count = build.model.whole(name + " doses", 0, most);
-                Variable given = build.model.choice(name + " given");
-                build.model.atMost(name + " only when given", new Expression().add(1, count).add(-most, given), 0, null);
+                Variable choice = given.computeIfAbsent(addition, key -> choice(build, dog, addition, name));
+                build.model.atMost(
+                        name + " only when given", new Expression().add(1, count).add(-most, choice), 0, null);
                 doses.put(addition, count);
-                kinds.add(1, given);
+                kinds.add(1, choice);
                 grams.add(build.doseGrams(addition), count);
                 kcal.add(build.doseGrams(addition) * addition.kcalPerGram(), count);
             }
@@ -47,12 +52,30 @@ final class BowlRows {
         }
     }
 
-    private static double mostDoses(Build build, Prepared addition) {
+    /** For adults at maintenance what is stirred into the whole batch is not measured into bowls again. */
+    private static Variable choice(Build build, DogNeed dog, Prepared addition, String name) {
+        Variable choice = build.model.choice(name + " given");
+        build.inPot.forEach((food, inPot) -> {
+            if (dog.energy().stage() == LifeStage.ADULT && food.item().equals(addition.item())) {
+                build.model.atMost(
+                        name + " in pot or bowl", new Expression().add(1, inPot).add(1, choice), 1, null);
+            }
+        });
+        return choice;
+    }
+
+    /** Dogs of one kind get the same additions in doses of their own: fewer jars on the table, and fewer choices. */
+    private static String kind(DogNeed dog) {
+        return dog.profile().title() + dog.energy().stage();
+    }
+
+    private static double mostDoses(Build build, DogNeed dog, Prepared addition) {
         Supplement supplement = addition.item().food().supplement();
         boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
         double inReach = addition.item().outOfStock() ? addition.item().onHandGrams() : Double.POSITIVE_INFINITY;
-        double byStock = Math.floor(inReach / build.doseGrams(addition));
-        return Math.min(byStock, spread ? build.days() : MOST_DOSES_A_DAY);
+        double bearable = Bearable.grams(build, addition, dog.requirements(), dog.kcalPerDay() * build.days());
+        double most = Math.floor(Math.min(inReach, bearable) / build.doseGrams(addition));
+        return Math.min(most, spread ? build.days() : MOST_DOSES_A_DAY);
     }
 
     private static void limits(Build build, DogNeed dog, Expression kinds, Expression grams, Expression kcal) {

@@ -15,6 +15,8 @@ import packpot.units.Show;
  */
 final class PotRows {
     private static final double MOST_STEPS = 2000;
+    /** A kitchen scale that reads whole grams is a tenth off here, and more below. */
+    private static final double LEAST_WEIGHED_GRAMS = 5;
 
     private PotRows() {}
 
@@ -46,6 +48,8 @@ final class PotRows {
             double steps = Math.min(MOST_STEPS, Math.floor(most / step));
             Variable count = build.model.whole(name + " steps", 0, steps);
             build.model.equal(name + " by steps", new Expression().add(1, grams).add(-step, count), 0, null);
+            double least = Math.min(step < 1 ? step : LEAST_WEIGHED_GRAMS, step * steps);
+            build.model.atLeast(name + " can be weighed", new Expression().add(1, grams).add(-least, used), 0, null);
         } else {
             double least = Math.min(leastGrams(build, food), most);
             build.model.atLeast(name + " a useful amount", new Expression().add(1, grams).add(-least, used), 0, null);
@@ -71,9 +75,13 @@ final class PotRows {
         double bySharesOfMass = share * build.mostCookedGrams() / food.cookedPerGram();
         double byEnergy =
                 food.kcalPerGram() > 0 ? 1.05 * build.batchKcal() / food.kcalPerGram() : Double.POSITIVE_INFINITY;
+        double bearable = build.needs.dogs().stream()
+                .mapToDouble(dog -> Bearable.grams(build, food, dog.requirements(), build.batchKcal()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
         double atMost = food.item().atMostGrams() == null ? Double.POSITIVE_INFINITY : food.item().atMostGrams();
         double inReach = food.item().outOfStock() ? food.item().onHandGrams() : Double.POSITIVE_INFINITY;
-        return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(atMost, inReach));
+        return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(bearable, Math.min(atMost, inReach)));
     }
 
     private static void wishes(Build build, Prepared food, Variable grams) {

@@ -9,7 +9,8 @@ import packpot.units.Show;
  * How the pot looks.
  *
  * <p>For a band B of foods with shares lo and hi of cooked mass M: lo M &le; &Sigma;<sub>i in B</sub> yield[i] x[i]
- * &le; hi M. For one food: yield[i] x[i] &le; most[i] M. Foods used lie between the fewest and the most.
+ * &le; hi M. For one food: yield[i] x[i] &le; most[i] M. Foods used lie between the fewest and the most, and supplements
+ * stirred in are few.
  */
 final class ShapeRows {
 
@@ -68,17 +69,19 @@ final class ShapeRows {
     private static void counts(Build build) {
         Shape shape = build.household.shape();
         Expression foods = new Expression();
-        Expression all = new Expression();
-        build.inPot.forEach((food, used) -> {
-            all.add(1, used);
-            if (!food.item().food().isSupplement()) {
-                foods.add(1, used);
-            }
-        });
-        String most = "at most " + shape.mostIngredients() + " ingredients in the pot";
-        build.model.atMost(most, all, shape.mostIngredients(), wish(Wish.Kind.INGREDIENTS, "ingredients", most, 1));
+        Expression supplements = new Expression();
+        build.inPot.forEach((food, used) ->
+                (food.item().food().isSupplement() ? supplements : foods).add(1, used));
+        String most = "at most " + shape.mostFoods() + " foods in the pot";
+        build.model.atMost(most, foods, shape.mostFoods(), wish(Wish.Kind.INGREDIENTS, "foods", most, 1));
         String fewest = "at least " + shape.fewestFoods() + " foods in the pot";
         build.model.atLeast(fewest, foods, shape.fewestFoods(), wish(Wish.Kind.INGREDIENTS, "foods", fewest, 1));
+        String stirredIn = "at most " + shape.mostStirredIn() + " supplements stirred into the batch";
+        build.model.atMost(
+                stirredIn,
+                supplements,
+                shape.mostStirredIn(),
+                wish(Wish.Kind.INGREDIENTS, "supplements", stirredIn, 1));
     }
 
     private static Wish wish(Wish.Kind kind, String what, String words, double size) {

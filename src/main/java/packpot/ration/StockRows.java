@@ -87,6 +87,11 @@ final class StockRows {
         }
         Variable packs = build.model.whole(name + " packs", 0, Math.ceil(most / packGrams));
         build.packs.put(food, packs);
+        Variable inPot = build.inPot.get(food);
+        if (inPot != null && item.onHandGrams() == 0 && !item.food().isSupplement()) {
+            // Follows from the rest, but tells the solver early what a first gram costs.
+            build.model.atMost(name + " opens a pack", new Expression().add(1, inPot).add(-1, packs), 0, null);
+        }
         Expression left = new Expression().add(packGrams, packs).add(-1, grams);
         if (item.wholePacksOnly()) {
             build.model.equal(name + " whole packs", left, 0, null);

@@ -125,19 +125,27 @@ public final class TextReport {
     private void pot() {
         title("Into the pot");
         TextTable table = new TextTable("rllr").row("raw", "", "", "cooked");
+        TextTable stirredIn = new TextTable("rll");
         Map<String, List<String>> methods = new LinkedHashMap<>();
         for (Plan.Ingredient ingredient : plan.pot()) {
-            boolean tiny = ingredient.shareOfCookedMass() < 0.0005;
+            if (ingredient.stirredIn()) {
+                stirredIn.row(Show.grams(ingredient.grams()), ingredient.label(), ingredient.measure());
+                continue;
+            }
             table.row(
                     Show.grams(ingredient.grams()),
                     ingredient.label(),
                     ingredient.measure(),
-                    tiny ? "" : String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()));
+                    String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()));
             methods.computeIfAbsent(ingredient.preparation(), key -> new ArrayList<>()).add(ingredient.label());
         }
         text.append(table.render("  ", WIDTH));
         methods.forEach((method, labels) ->
                 text.append(Wrap.item(method + ": " + String.join("; ", labels), "  ", WIDTH)));
+        if (plan.pot().stream().anyMatch(Plan.Ingredient::stirredIn)) {
+            title("Stirred into the whole batch when it has cooled to warm; crush tablets to powder");
+            text.append(stirredIn.render("  ", WIDTH));
+        }
     }
 
     private void portions() {

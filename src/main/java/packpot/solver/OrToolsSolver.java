@@ -103,11 +103,20 @@ public final class OrToolsSolver implements Solver {
                         bound,
                         seconds);
             }
-            case INFEASIBLE -> without(Solution.Status.INFEASIBLE, seconds);
+            case INFEASIBLE -> without(withoutRoom(solver, model), seconds);
             case UNBOUNDED -> without(Solution.Status.UNBOUNDED, seconds);
             case NOT_SOLVED -> without(Solution.Status.UNKNOWN, seconds);
             default -> throw new SolverException("the solver ended abnormally (" + status + ")");
         };
+    }
+
+    /** GLOP calls a model infeasible too whose objective falls without end; without an objective it tells the two apart. */
+    private static <T> Solution.Status withoutRoom(MPSolver solver, LinearModel<T> model) {
+        if (model.hasIntegers() || model.objective().isEmpty()) {
+            return Solution.Status.INFEASIBLE;
+        }
+        solver.objective().clear();
+        return solver.solve() == MPSolver.ResultStatus.OPTIMAL ? Solution.Status.UNBOUNDED : Solution.Status.INFEASIBLE;
     }
 
     private static Solution without(Solution.Status status, double seconds) {

@@ -72,6 +72,27 @@ class UnsafeFoodsTest {
 
     @ParameterizedTest
     @MethodSource("blockedRows")
+    void noExcuseOfTheSameFoodSmugglesIt(Line row) {
+        assertThat(list(row, "match_words"))
+                .allSatisfy(word -> assertThat(list(row, "not_words")).allSatisfy(excuse -> {
+                    assertThat(blocked(word + " and " + excuse))
+                            .as(word + " and " + excuse)
+                            .isTrue();
+                    assertThat(blocked(excuse + ", " + word))
+                            .as(excuse + ", " + word)
+                            .isTrue();
+                }));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"grapes and grape seed oil", "cream\u00a0of\u00a0tartar", "bone\u2011in thighs", "soup, bones"})
+    void aPoisonIsKnownBesideAnExcuseAndAcrossAnySeparator(String name) {
+        assertThat(blocked(name)).isTrue();
+    }
+
+    @ParameterizedTest
+    @MethodSource("blockedRows")
     void noExcuseOfAnotherFoodSmugglesAPoison(Line row) {
         List<String> excuses = Reference.models("unsafe_foods.csv").stream()
                 .filter(other -> !other.text("id").equals(row.text("id")))

@@ -129,6 +129,12 @@ class ScenarioDefaultsTest {
     }
 
     @Test
+    void aShareGivenOnOneSideMovesTheUsualFigureOfTheOther() throws ScenarioException {
+        Household household = Scenarios.read(Scenarios.with("", "'shape': {'shares': {'meat': {'least': '70 %'}}}"));
+        assertThat(household.shape().bands()).allMatch(band -> band.least() <= band.most());
+    }
+
+    @Test
     void notesMayStandAnywhere() throws ScenarioException {
         assertThat(Scenarios.read(Scenarios.with("/dogs/0", "'note': 'sleeps a lot'"))
                         .dogs())

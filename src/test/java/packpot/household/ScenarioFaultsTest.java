@@ -39,6 +39,10 @@ class ScenarioFaultsTest {
             'born': '2022-05-01'            | age                 | is given beside "born"            | give one of the two
             'age': '90 years'               | age                 | is 90 years                       | at most 30
             'age': '4'                      | age                 | read "4"                          | a length of time
+            'name': '  '                    | name                | read "  "                         | a text in quotes
+            'name': 7                       | name                | read 7                            | a text in quotes
+            'gestation': 3                  | gestation           | read 3                            | an object in braces
+            'vetEnergy': '0 kcal'           | vetEnergy           | read 0 kcal                       | more than nothing
             'sex': 'boy'                    | sex                 | read "boy"                        | male, female, unknown
             'neutered': 'yes'               | neutered            | read "yes"                        | true or false, without quotes
             'activity': 'moderat'           | activity            | near it: "moderate"               | low, moderate, high, working
@@ -84,6 +88,7 @@ class ScenarioFaultsTest {
             'onHand': '-2 lb'                | onHand  | read "-2 lb"                             | expected a weight
             'mustUse': true                  | mustUse | nothing is "onHand"                      | such as "2 lb"
             'mustUse': '2 lb', 'atMost': '1 lb' | atMost | is less than "mustUse"                | larger or smaller
+            'onHand': '2 lb', 'mustUse': '5 lb', 'price': null | mustUse | is more than what is "onHand" | a smaller amount
             'cook': 'microwaved'             | cook    | read "microwaved"                        | expected one of simmered
             'where': 'bowl'                  | where   | goes into the pot                        | only supplements
             'where': 'plate'                 | where   | read "plate"                             | pot, bowl, either
@@ -109,11 +114,19 @@ class ScenarioFaultsTest {
             'kitchen': {'freezer': {'volume': '50 l', 'packing': '120 %'}} | kitchen.freezer.packing | read "120 %" | from "0 %" to "100 %"
             'shape': {'oneFoodMost': '150 %'}     | shape.oneFoodMost     | read "150 %"       | to "100 %"
             'shape': {'oneFoodMost': 0.5}         | shape.oneFoodMost     | read 0.5           | a share from "0 %"
-            'shape': {'fewestFoods': 9, 'mostIngredients': 5} | shape.fewestFoods | is more than | "mostIngredients"
+            'shape': {'fewestFoods': 9, 'mostFoods': 5} | shape.fewestFoods | is more than | "mostFoods"
             'shape': {'shares': {'meat': {'least': '60 %', 'most': '40 %'}}} | shape.shares.meat.least | is more than | "most"
             'shape': {'shares': {'meet': {}}}     | shape.shares.meet     | near it: "meat"    | is not a field known here
             'margin': '80 %'                      | margin                | read "80 %"        | to "50 %"
             'budget': '40 GBP'                    | budget                | in GBP             | the household's currency is USD
+            'budget': '$40/lb'                    | budget                | read "$40/lb"      | an amount of money
+            'dogs': 5                             | dogs                  | read 5             | a list in square brackets
+            'dogs': [3]                           | dogs[0]               | read 3             | an object in braces
+            'pantry': 5                           | pantry                | read 5             | a list in square brackets
+            'pantry': [3]                         | pantry[0]             | read 3             | an object in braces
+            'kitchen': {'freezer': 3}             | kitchen.freezer       | read 3             | an object in braces
+            'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '0 g', 'holds': {}}] | ownFoods[0].per | read 0 g | such as "100 g"
+            'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '1 g', 'holds': {'protein_g': 5}}] | ownFoods[0].holds | more than the weight | check "per"
             'currency': 'dollars'                 | currency              | read "dollars"     | three capitals
             'units': 'imperial'                   | units                 | read "imperial"    | us, metric
             'start': 'tomorrow'                   | start                 | read "tomorrow"    | a date such as
@@ -142,6 +155,14 @@ class ScenarioFaultsTest {
                 Scenarios.with("/pantry/1", "'food': 'Ground Turkey, 93 % lean', 'pack': null, 'price': '$6/lb'"),
                 "pantry[1].food",
                 "\"ground turkey, 93 % lean\" is in the pantry twice");
+    }
+
+    @Test
+    void treatsThatLeaveNothingForTheBatchAreTold() {
+        oneFault(
+                Scenarios.with("/dogs/0", "'treats': '900 kcal'"),
+                "dogs",
+                "Moss: treats and other food bring 900 kcal");
     }
 
     @Test
