@@ -19,6 +19,7 @@ final class DogReader {
     private static final double LEAST_KG = 0.1;
     private static final double MOST_KG = 150;
     private static final double MOST_YEARS = 30;
+    private static final double YOUNGEST_DAYS = 28;
 
     private final Knowledge knowledge;
     private final LocalDate start;
@@ -155,6 +156,13 @@ final class DogReader {
         if (days != null && days > MOST_YEARS * 365.25) {
             fields.fault(born == null ? "age" : "born", String.format(
                     Locale.ROOT, "is %.0f years, which no dog reaches; expected at most %.0f", days / 365.25, MOST_YEARS));
+            return null;
+        }
+        if (days != null && days < YOUNGEST_DAYS) {
+            fields.fault(born == null ? "age" : "born", String.format(
+                    Locale.ROOT,
+                    "is %.0f days; a puppy under four weeks lives on its mother's milk, and none is planned for it here",
+                    days));
             return null;
         }
         return days;

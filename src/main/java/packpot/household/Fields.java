@@ -83,6 +83,10 @@ final class Fields {
             unexpected(name, "a text in quotes");
             return null;
         }
+        if (node.textValue().codePoints().anyMatch(Character::isISOControl)) {
+            unexpected(name, "a text on one line, without control characters");
+            return null;
+        }
         return node.textValue().strip();
     }
 

@@ -26,6 +26,9 @@ final class OwnFoodReader {
         List<Food> foods = new ArrayList<>();
         for (Fields fields : scenario.objects("ownFoods")) {
             Food food = food(fields);
+            if (food != null && foods.stream().anyMatch(other -> other.id().equals(food.id()))) {
+                fields.fault("name", "two own foods are called \"" + food.label() + "\"; give each a name of its own");
+            }
             if (food != null) {
                 foods.add(food);
             }

@@ -58,6 +58,12 @@ final class Cautions {
                     + " weigh " + name + (need.energy().stage() == LifeStage.GROWTH ? " every week" : " every two weeks")
                     + "; plan again at each weighing");
         }
+        boolean adult = need.energy().stage() == LifeStage.ADULT;
+        Double goal = dog.goalKg();
+        boolean towardGoal = need.energy().stage() == LifeStage.WEIGHT_LOSS || need.energy().stage() == LifeStage.WEIGHT_GAIN;
+        if (goal != null && !adult && !towardGoal) {
+            cautions.add(name + " is " + need.energy().stage().words() + ", so its goal weight is not planned for");
+        }
         Integer score = dog.conditionScore();
         if (score != null && (score <= 3 || score >= 7)) {
             Double ideal = knowledge.energy().idealKg(dog);
