@@ -65,7 +65,11 @@ final class DogCheck {
                 || off(bowls.batchKcalPerDay(), target)
                 || off(bowls.otherFoodKcalPerDay(), dog.otherKcalPerDay())
                 || off(bowls.weightKg(), dog.weightKg())) {
-            find(dog, "the plan states another weight or energy than %.1f kg and %.1f kcal a day", dog.weightKg(), target);
+            find(
+                    dog,
+                    "the plan states another weight or energy than %.1f kg and %.1f kcal a day",
+                    dog.weightKg(),
+                    target);
         }
         int meals = bowls.potGramsPerMeal().stream().mapToInt(Integer::intValue).sum();
         if (meals != bowls.potGramsPerDay() || bowls.potGramsPerMeal().size() != plan.mealsPerDay()) {
@@ -117,12 +121,17 @@ final class DogCheck {
         }
         int most = household.shape().mostAdditions(need.stage());
         if (bowls.additions().size() > most) {
-            find(dog, "%d different additions, at most %d are wished", bowls.additions().size(), most);
+            find(
+                    dog,
+                    "%d different additions, at most %d are wished",
+                    bowls.additions().size(),
+                    most);
         }
     }
 
     private void supplementCaps(Dog dog, Plan.DogPlan bowls, double kcal) {
-        double fed = plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
+        double fed =
+                plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
         double cooked = fed * plan.days() + plan.batch().spareGrams();
         double part = bowls.potGramsPerDay() * plan.days() / cooked;
         for (PantryItem item : pantry.values()) {
@@ -140,7 +149,11 @@ final class DogCheck {
                         : 0;
             }
             if (grams > supplement.mostGramsPer1000Kcal() * kcal / 1000 * (1 + CLOSE)) {
-                find(dog, "%.2f g of %s per 1000 kcal, at most %.2f g", grams / kcal * 1000, item.food().label(),
+                find(
+                        dog,
+                        "%.2f g of %s per 1000 kcal, at most %.2f g",
+                        grams / kcal * 1000,
+                        item.food().label(),
                         supplement.mostGramsPer1000Kcal());
             }
         }
@@ -235,8 +248,7 @@ final class DogCheck {
         return assumed > need.kcalPerDay() ? assumed / need.kcalPerDay() : 1;
     }
 
-    private static @Nullable Double minimum(
-            String key, List<Limit> limits, double raise, Map<String, Double> per1000) {
+    private static @Nullable Double minimum(String key, List<Limit> limits, double raise, Map<String, Double> per1000) {
         Double plain = plain(key, limits, Limit.Kind.MINIMUM);
         Double minimum = plain == null ? null : (Double) (plain * raise);
         for (Limit limit : limits) {
@@ -277,9 +289,8 @@ final class DogCheck {
                 .filter(limit -> limit.nutrient().equals(key) && !limit.fromMemory())
                 .forEach(limit -> fromPrint.add(limit.kind()));
         return limits.stream()
-                .anyMatch(limit -> limit.nutrient().equals(key)
-                        && limit.fromMemory()
-                        && !fromPrint.contains(limit.kind()));
+                .anyMatch(limit ->
+                        limit.nutrient().equals(key) && limit.fromMemory() && !fromPrint.contains(limit.kind()));
     }
 
     private void judge(

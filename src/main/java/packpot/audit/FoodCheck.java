@@ -76,8 +76,10 @@ final class FoodCheck {
         unsafe(item);
         double cooked = ingredient.grams() * item.preparation().yieldCookedOverRaw();
         if (Math.abs(cooked - ingredient.cookedGrams()) > CLOSE_GRAMS) {
-            find(ingredient.label(), String.format(
-                    Locale.ROOT, "cooks to %.1f g, the plan says %.1f g", cooked, ingredient.cookedGrams()));
+            find(
+                    ingredient.label(),
+                    String.format(
+                            Locale.ROOT, "cooks to %.1f g, the plan says %.1f g", cooked, ingredient.cookedGrams()));
         }
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
@@ -87,8 +89,13 @@ final class FoodCheck {
             }
         }
         if (item.mustUseGrams() > ingredient.grams() + household.rules().foodRoundingGrams()) {
-            find(ingredient.label(), String.format(
-                    Locale.ROOT, "%.0f g are used, at least %.0f g are wished", ingredient.grams(), item.mustUseGrams()));
+            find(
+                    ingredient.label(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f g are used, at least %.0f g are wished",
+                            ingredient.grams(),
+                            item.mustUseGrams()));
         }
     }
 
@@ -111,14 +118,16 @@ final class FoodCheck {
             find(addition.label(), "a dose that cannot be measured: " + addition.gramsPerDose() + " g");
         }
         boolean inDays = addition.onDays().stream().allMatch(day -> day >= 1 && day <= plan.days());
-        if (!inDays || new HashSet<>(addition.onDays()).size() != addition.onDays().size()) {
+        if (!inDays
+                || new HashSet<>(addition.onDays()).size() != addition.onDays().size()) {
             find(addition.label(), "is given on days that are not in the batch, or twice on one day");
         }
     }
 
     private void unsafe(PantryItem item) {
-        for (UnsafeFoods.UnsafeFood unsafe :
-                knowledge.unsafeFoods().inName(item.food().label() + " / " + item.food().name())) {
+        for (UnsafeFoods.UnsafeFood unsafe : knowledge
+                .unsafeFoods()
+                .inName(item.food().label() + " / " + item.food().name())) {
             if (unsafe.rule() == UnsafeFoods.Rule.BLOCK) {
                 find(item.food().label(), "harms dogs: " + unsafe.why());
             }
@@ -141,12 +150,14 @@ final class FoodCheck {
                 }
             }
             if (share > band.most() + CLOSE_SHARE || share < band.least() - CLOSE_SHARE) {
-                find(band.label(), String.format(
-                        Locale.ROOT,
-                        "%.2f %% of cooked mass, wished are %.0f to %.0f %%",
-                        100 * share,
-                        100 * band.least(),
-                        100 * band.most()));
+                find(
+                        band.label(),
+                        String.format(
+                                Locale.ROOT,
+                                "%.2f %% of cooked mass, wished are %.0f to %.0f %%",
+                                100 * share,
+                                100 * band.least(),
+                                100 * band.most()));
             }
         }
         int foods = 0;
@@ -163,14 +174,21 @@ final class FoodCheck {
             double share = ingredient.grams() * item.preparation().yieldCookedOverRaw() / cooked;
             double most = Math.min(shape.oneFoodMost(), item.food().kitchen().mostShare());
             if (share > most + CLOSE_SHARE || Math.abs(share - ingredient.shareOfCookedMass()) > CLOSE_SHARE) {
-                find(ingredient.label(), String.format(
-                        Locale.ROOT, "%.2f %% of cooked mass, at most %.1f %% are wished", 100 * share, 100 * most));
+                find(
+                        ingredient.label(),
+                        String.format(
+                                Locale.ROOT,
+                                "%.2f %% of cooked mass, at most %.1f %% are wished",
+                                100 * share,
+                                100 * most));
             }
         }
         int stirredIn = plan.pot().size() - foods;
         if (foods < shape.fewestFoods() || foods > shape.mostFoods() || stirredIn > shape.mostStirredIn()) {
-            find("pot", foods + " foods and " + stirredIn + " supplements, wished are " + shape.fewestFoods() + " to "
-                    + shape.mostFoods() + " foods and at most " + shape.mostStirredIn() + " supplements");
+            find(
+                    "pot",
+                    foods + " foods and " + stirredIn + " supplements, wished are " + shape.fewestFoods() + " to "
+                            + shape.mostFoods() + " foods and at most " + shape.mostStirredIn() + " supplements");
         }
     }
 

@@ -56,7 +56,9 @@ final class KitchenCheck {
         Integer loads = plan.batch().potLoads();
         if (pot != null) {
             double perLoad = pot * kitchen.potFillShare();
-            if (loads == null || loads > kitchen.mostPotLoads() || loads * perLoad < ml * (1 - CLOSE)
+            if (loads == null
+                    || loads > kitchen.mostPotLoads()
+                    || loads * perLoad < ml * (1 - CLOSE)
                     || (loads - 1) * perLoad >= ml) {
                 find("pot", "%.0f ml do not fit the stated loads of %.0f ml", ml, perLoad);
             }
@@ -69,7 +71,8 @@ final class KitchenCheck {
 
     private void bags(Kitchen kitchen, double ml, double grams) {
         Plan.Batch batch = plan.batch();
-        if (batch.bags() * kitchen.bagUsableMl() < ml * (1 - CLOSE) || (batch.bags() - 1) * kitchen.bagUsableMl() >= ml) {
+        if (batch.bags() * kitchen.bagUsableMl() < ml * (1 - CLOSE)
+                || (batch.bags() - 1) * kitchen.bagUsableMl() >= ml) {
             find("bags", "%.0f ml do not make %d bags of %.0f ml", ml, batch.bags(), kitchen.bagUsableMl());
         }
         same("grams per bag", batch.gramsPerBag(), grams / batch.bags());

@@ -50,8 +50,7 @@ final class Ledger {
             double fibreOfSolids = solids > 0 ? fibre / solids * 100 : 0;
             double digestible = rule.figure(method, "digestibilityPercent")
                     - rule.figure(method, "perFibrePercentOfDryMatter") * fibreOfSolids;
-            double kcal = gross * Math.max(digestible, 0) / 100
-                    - protein * rule.figure(method, "lessPerGramProtein");
+            double kcal = gross * Math.max(digestible, 0) / 100 - protein * rule.figure(method, "lessPerGramProtein");
             return Math.max(kcal, 0);
         }
         return protein * rule.figure(method, "protein")

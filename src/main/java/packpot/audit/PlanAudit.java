@@ -39,8 +39,10 @@ public final class PlanAudit {
             }
         }
         if (plan.dogs().size() != household.dogs().size()) {
-            findings.add(new Finding("dogs", "the plan feeds " + plan.dogs().size() + " dogs, the household has "
-                    + household.dogs().size()));
+            findings.add(new Finding(
+                    "dogs",
+                    "the plan feeds " + plan.dogs().size() + " dogs, the household has "
+                            + household.dogs().size()));
         }
         return new Verdict(findings, dogs);
     }

@@ -29,8 +29,12 @@ final class StockCheck {
     void check() {
         Map<String, Double> used = new HashMap<>();
         plan.pot().forEach(ingredient -> used.merge(ingredient.food(), ingredient.grams(), Double::sum));
-        plan.dogs().forEach(dog -> dog.additions().forEach(addition -> used.merge(
-                addition.food(), addition.gramsPerDose() * addition.onDays().size(), Double::sum)));
+        plan.dogs()
+                .forEach(dog -> dog.additions()
+                        .forEach(addition -> used.merge(
+                                addition.food(),
+                                addition.gramsPerDose() * addition.onDays().size(),
+                                Double::sum)));
         double till = 0;
         double batch = 0;
         Map<String, Double> bought = new HashMap<>();
@@ -53,7 +57,9 @@ final class StockCheck {
         money("at the till", plan.cost().atTheTill(), till);
         money("of the batch", plan.cost().ofTheBatch(), batch);
         money("a day", plan.cost().perDay(), batch / plan.days());
-        double perDog = plan.cost().perDogPerDay().stream().mapToDouble(Plan.DogCost::perDay).sum();
+        double perDog = plan.cost().perDogPerDay().stream()
+                .mapToDouble(Plan.DogCost::perDay)
+                .sum();
         money("of all dogs a day", perDog, batch / plan.days());
         Double budget = household.budget();
         if (budget != null && till > budget + CLOSE_MONEY) {
@@ -85,12 +91,14 @@ final class StockCheck {
                 && (packAsBought == null
                         || Math.abs(line.buyGramsAsBought() - packs(line) * packAsBought) <= CLOSE_GRAMS);
         if (!asStated) {
-            find(line.label(), String.format(
-                    Locale.ROOT,
-                    "the shopping list does not add up: %.1f g used, %.1f g left of packs, %.2f to pay",
-                    used,
-                    leftOfPacks,
-                    pays));
+            find(
+                    line.label(),
+                    String.format(
+                            Locale.ROOT,
+                            "the shopping list does not add up: %.1f g used, %.1f g left of packs, %.2f to pay",
+                            used,
+                            leftOfPacks,
+                            pays));
         }
         Double pack = item.packGrams();
         if (pack != null && leftOfPacks >= pack - CLOSE_GRAMS && packs(line) > 0) {
@@ -108,12 +116,14 @@ final class StockCheck {
     private void covered(String food, double grams, double bought) {
         PantryItem item = pantry.get(food);
         if (item != null && grams > item.onHandGrams() + bought + CLOSE_GRAMS) {
-            find(item.food().label(), String.format(
-                    Locale.ROOT,
-                    "%.1f g are used, but only %.1f g in the house and %.1f g bought",
-                    grams,
-                    item.onHandGrams(),
-                    bought));
+            find(
+                    item.food().label(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f g are used, but only %.1f g in the house and %.1f g bought",
+                            grams,
+                            item.onHandGrams(),
+                            bought));
         }
     }
 
@@ -123,7 +133,9 @@ final class StockCheck {
             return pack == null ? item.packPrice() : item.packPrice() / pack;
         }
         boolean spoils = item.food().kitchen().keeps() == Keeps.PERISHABLE;
-        return pack == null || spoils ? 0 : item.packPrice() / pack * household.rules().leftoverWorthShare();
+        return pack == null || spoils
+                ? 0
+                : item.packPrice() / pack * household.rules().leftoverWorthShare();
     }
 
     private void money(String what, double stated, double reckoned) {

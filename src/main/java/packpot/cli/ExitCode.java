@@ -11,6 +11,5 @@ final class ExitCode {
     static final int NO_PLAN_IN_TIME = 6;
     static final int NOT_WRITTEN = 7;
 
-
     private ExitCode() {}
 }

@@ -4,18 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
+import packpot.explain.Planner;
 import packpot.explain.Shortfall;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
-import packpot.needs.Needs;
 import packpot.plan.Plan;
-import packpot.plan.PlanBuilder;
 import packpot.ration.RationModel;
-import packpot.ration.RationPlanner;
-import packpot.ration.RationPlanner.Outcome;
 import packpot.report.JsonReport;
 import packpot.report.NoPlanReport;
 import packpot.report.TextReport;
@@ -82,22 +78,22 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws ScenarioException, OutputException {
         if (!(seconds > 0 && seconds <= 86_400) || !(gapPercent >= 0 && gapPercent <= 100)) {
             throw new ParameterException(
-                    spec.commandLine(), "--time-limit is from above 0 to 86400 seconds, and --gap from 0 to 100 percent");
+                    spec.commandLine(),
+                    "--time-limit is from above 0 to 86400 seconds, and --gap from 0 to 100 percent");
         }
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
-        Needs needs = Needs.of(household, knowledge);
         Solver solver = new OrToolsSolver();
-        Outcome outcome = Progress.during("Planning", () -> new RationPlanner(knowledge, solver)
-                .plan(household, needs, new SolveLimits(seconds, gapPercent / 100)));
-        if (outcome instanceof Outcome.None none) {
+        Planner.Result result = Progress.during(
+                "Planning",
+                () -> new Planner(knowledge, solver).plan(household, new SolveLimits(seconds, gapPercent / 100)));
+        if (result instanceof Planner.Result.NoPlan none) {
             return none(none.model(), none.provedImpossible(), solver, household);
         }
-        Plan plan = PlanBuilder.build(household, knowledge, needs, ((Outcome.Found) outcome).amounts());
-        Verdict verdict = PlanAudit.check(plan, household, knowledge);
+        Plan plan = ((Planner.Result.Planned) result).plan();
+        Verdict verdict = ((Planner.Result.Planned) result).verdict();
         output.write(
-                spec,
-                output.json() ? JsonReport.plan(plan, verdict) : TextReport.of(plan, verdict, household.units()));
+                spec, output.json() ? JsonReport.plan(plan, verdict) : TextReport.of(plan, verdict, household.units()));
         if (!verdict.passed()) {
             spec.commandLine().getErr().println("The plan failed the audit. Do not feed it.");
             return ExitCode.AUDIT_FAILED;
@@ -108,17 +104,18 @@ final class PlanCommand implements Callable<Integer> {
     private int none(RationModel model, boolean provedImpossible, Solver solver, Household household)
             throws OutputException {
         if (!provedImpossible) {
-            spec.commandLine().getErr().println(String.format(
-                    Locale.ROOT,
-                    "No plan was found in %.0f seconds, and it is not proved that there is none. Give more time with"
-                            + " --time-limit.",
-                    seconds));
+            spec.commandLine()
+                    .getErr()
+                    .println(String.format(
+                            Locale.ROOT,
+                            "No plan was found in %.0f seconds, and it is not proved that there is none. Give more time with"
+                                    + " --time-limit.",
+                            seconds));
             return ExitCode.NO_PLAN_IN_TIME;
         }
         List<Shortfall.Miss> misses = Progress.during(
                 "There is no plan; looking for what stands in the way",
-                () -> Shortfall.of(
-                        model.linearModel(), solver, new SolveLimits(SHORTFALL_SECONDS, SHORTFALL_GAP)));
+                () -> Shortfall.of(model.linearModel(), solver, new SolveLimits(SHORTFALL_SECONDS, SHORTFALL_GAP)));
         output.write(
                 spec,
                 output.json()

@@ -25,8 +25,8 @@ final class Progress {
         });
         long started = System.nanoTime();
         var unused = clock.scheduleAtFixedRate(
-                () -> show(String.format(
-                        Locale.ROOT, "\r%s, %d s ", what, (System.nanoTime() - started) / 1_000_000_000)),
+                () -> show(
+                        String.format(Locale.ROOT, "\r%s, %d s ", what, (System.nanoTime() - started) / 1_000_000_000)),
                 1,
                 1,
                 TimeUnit.SECONDS);

@@ -22,8 +22,10 @@ public final class ModelFiles {
     public static List<Row> table(String name) {
         CsvSchema schema = CsvSchema.emptySchema().withHeader();
         try (InputStream in = open(name);
-                MappingIterator<Map<String, String>> rows =
-                        new CsvMapper().readerForMapOf(String.class).with(schema).readValues(in)) {
+                MappingIterator<Map<String, String>> rows = new CsvMapper()
+                        .readerForMapOf(String.class)
+                        .with(schema)
+                        .readValues(in)) {
             List<Row> table = new ArrayList<>();
             while (rows.hasNext()) {
                 table.add(new Row("models/" + name, rows.next()));

@@ -34,7 +34,8 @@ public final class Row {
 
     public double number(String column) {
         return optionalNumber(column)
-                .orElseThrow(() -> new ModelDataException(table + ": no number in \"" + column + "\" in the row " + cells));
+                .orElseThrow(
+                        () -> new ModelDataException(table + ": no number in \"" + column + "\" in the row " + cells));
     }
 
     public OptionalDouble optionalNumber(String column) {

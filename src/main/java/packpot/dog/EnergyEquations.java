@@ -43,8 +43,10 @@ public final class EnergyEquations {
     private boolean isGrowing(Dog dog) {
         JsonNode grownUp = node("grownUp");
         Double adultKg = dog.expectedAdultKg();
-        boolean large = adultKg != null && adultKg >= grownUp.path("largeBreedAdultKg").doubleValue();
-        return dog.ageMonths() < grownUp.path(large ? "largeBreedMonths" : "months").doubleValue();
+        boolean large =
+                adultKg != null && adultKg >= grownUp.path("largeBreedAdultKg").doubleValue();
+        return dog.ageMonths()
+                < grownUp.path(large ? "largeBreedMonths" : "months").doubleValue();
     }
 
     /** The energy that a dog needs a day. */
@@ -66,12 +68,11 @@ public final class EnergyEquations {
 
     private EnergyNeed maintenance(Dog dog, double weightKg, EnergyMethod.Maintenance method) {
         JsonNode family = node("maintenance").path(method.key());
-        JsonNode equation =
-                switch (method) {
-                    case BY_ACTIVITY, NRC_PET -> family.path(dog.activity().key());
-                    case BY_AGE -> byAge(family, dog.ageDays() / 365.25);
-                    case BY_RESTING -> family.path(dog.neutered() ? "neutered" : "intact");
-                };
+        JsonNode equation = switch (method) {
+            case BY_ACTIVITY, NRC_PET -> family.path(dog.activity().key());
+            case BY_AGE -> byAge(family, dog.ageDays() / 365.25);
+            case BY_RESTING -> family.path(dog.neutered() ? "neutered" : "intact");
+        };
         double kcal = equation.has("timesResting")
                 ? equation.path("timesResting").doubleValue() * resting(weightKg)
                 : equation.path("kcalPerKg075").doubleValue() * Dog.metabolicWeight(weightKg);
@@ -123,9 +124,7 @@ public final class EnergyEquations {
 
     private EnergyNeed weightLoss(Dog dog) {
         return need(
-                LifeStage.WEIGHT_LOSS,
-                figure("weightLoss", "timesResting") * resting(goal(dog)),
-                node("weightLoss"));
+                LifeStage.WEIGHT_LOSS, figure("weightLoss", "timesResting") * resting(goal(dog)), node("weightLoss"));
     }
 
     private EnergyNeed weightGain(Dog dog, EnergyMethod.Maintenance method) {
@@ -154,7 +153,8 @@ public final class EnergyEquations {
     private EnergyNeed lactation(Dog dog) {
         Reproduction.Lactation lactation = (Reproduction.Lactation) reproduction(dog);
         JsonNode factors = node("lactation").path("weekFactors");
-        double byWeek = factors.path(Math.min(lactation.week(), factors.size()) - 1).doubleValue();
+        double byWeek =
+                factors.path(Math.min(lactation.week(), factors.size()) - 1).doubleValue();
         int firstFour = Math.min(lactation.puppies(), 4);
         int nextFour = Math.max(0, Math.min(lactation.puppies(), 8) - 4);
         double milk = figure("lactation", "kcalPerKgFirstFour") * firstFour

@@ -71,8 +71,7 @@ public final class Shortfall {
         return misses;
     }
 
-    private static Variable slack(
-            LinearModel<Wish> elastic, Wish wish, double weight, Map<Variable, Wish> slacks) {
+    private static Variable slack(LinearModel<Wish> elastic, Wish wish, double weight, Map<Variable, Wish> slacks) {
         Variable slack = elastic.variable("miss of " + wish.sentence(), 0, Double.POSITIVE_INFINITY);
         elastic.objective().add(weight, slack);
         slacks.put(slack, wish);

@@ -116,7 +116,8 @@ public final class FoodCatalogue {
         List<String> wanted = words.stream().map(FoodCatalogue::plain).toList();
         return byId.values().stream()
                 .filter(food -> wanted.stream().allMatch(searchText(food)::contains))
-                .sorted(Comparator.comparing((Food food) -> food.label().length()).thenComparing(Food::label))
+                .sorted(Comparator.comparing((Food food) -> food.label().length())
+                        .thenComparing(Food::label))
                 .toList();
     }
 

@@ -41,7 +41,9 @@ public final class Measures {
         for (Row row : ModelFiles.table("packs.csv")) {
             double grams = row.number("grams");
             Pack pack = new Pack(
-                    row.required("pack"), grams, row.optionalNumber("edible_grams").orElse(grams));
+                    row.required("pack"),
+                    grams,
+                    row.optionalNumber("edible_grams").orElse(grams));
             packs.putIfAbsent(row.required("food"), pack);
         }
         return new Measures(measures, packs);
@@ -67,7 +69,8 @@ public final class Measures {
 
     /** The measures that a food can be counted in. */
     public List<String> of(Food food) {
-        List<String> names = new ArrayList<>(gramsByMeasure.getOrDefault(food.id(), Map.of()).keySet());
+        List<String> names =
+                new ArrayList<>(gramsByMeasure.getOrDefault(food.id(), Map.of()).keySet());
         Supplement supplement = food.supplement();
         if (supplement != null) {
             names.add(supplement.measureName());

@@ -87,8 +87,8 @@ public final class Preparations {
         String method = defaultMethods.get(food.kitchen().cookFamily());
         Preparation preparation = method == null ? null : find(food, method);
         if (preparation == null) {
-            throw new ModelDataException(
-                    "models/preparations.csv has no usual method for " + food.kitchen().cookFamily());
+            throw new ModelDataException("models/preparations.csv has no usual method for "
+                    + food.kitchen().cookFamily());
         }
         return preparation;
     }

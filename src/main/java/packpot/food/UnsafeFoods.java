@@ -63,9 +63,11 @@ public final class UnsafeFoods {
         if (words.isEmpty()) {
             return Pattern.compile("(?!)");
         }
-        String choice = String.join("|", words.stream()
-                .map(word -> Pattern.quote(word).replace(" ", "\\E[^\\p{L}\\p{N}]+\\Q"))
-                .toList());
+        String choice = String.join(
+                "|",
+                words.stream()
+                        .map(word -> Pattern.quote(word).replace(" ", "\\E[^\\p{L}\\p{N}]+\\Q"))
+                        .toList());
         return Pattern.compile(
                 "(?<![\\p{L}\\p{N}])(?:" + choice + ")(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);

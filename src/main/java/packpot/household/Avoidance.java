@@ -18,7 +18,9 @@ public final class Avoidance {
     /** Whether a word speaks of a food: its id or label, its group, or a whole word of its names. */
     static boolean names(String word, Food food) {
         String plain = word.strip().toLowerCase(Locale.ROOT);
-        if (plain.equals(food.id()) || plain.equals(food.label().toLowerCase(Locale.ROOT)) || plain.equals(food.group().key())) {
+        if (plain.equals(food.id())
+                || plain.equals(food.label().toLowerCase(Locale.ROOT))
+                || plain.equals(food.group().key())) {
             return true;
         }
         Pattern whole = Pattern.compile(

@@ -36,8 +36,10 @@ final class DogReader {
         Set<String> names = new HashSet<>();
         List<Fields> all = scenario.objects("dogs");
         if (all.isEmpty() && (!scenario.has("dogs") || scenario.raw("dogs").isArray())) {
-            scenario.fault("dogs", "no dog is given; expected a list with at least one, such as"
-                    + " [{\"name\": \"Moss\", \"weight\": \"21 lb\", \"age\": \"4 years\"}]");
+            scenario.fault(
+                    "dogs",
+                    "no dog is given; expected a list with at least one, such as"
+                            + " [{\"name\": \"Moss\", \"weight\": \"21 lb\", \"age\": \"4 years\"}]");
         }
         for (Fields fields : all) {
             Dog dog = dog(fields);
@@ -57,20 +59,27 @@ final class DogReader {
         String called = name == null ? "this dog" : name;
         Double weight = weight(fields, "weight");
         if (!fields.has("weight")) {
-            fields.fault("weight", "is missing; expected " + Dimension.MASS.words() + " such as " + Dimension.MASS.example());
+            fields.fault(
+                    "weight",
+                    "is missing; expected " + Dimension.MASS.words() + " such as " + Dimension.MASS.example());
         }
         Double ageDays = age(fields);
         Double adult = weight(fields, "expectedAdultWeight");
         Double goal = weight(fields, "goalWeight");
         if (weight != null && adult != null && adult < weight) {
-            fields.fault("expectedAdultWeight", "read " + kg(adult) + ", which is below today's " + kg(weight)
-                    + "; give the weight that " + called + " will have when grown, or leave it out");
+            fields.fault(
+                    "expectedAdultWeight",
+                    "read " + kg(adult) + ", which is below today's " + kg(weight) + "; give the weight that " + called
+                            + " will have when grown, or leave it out");
         }
         if (weight != null && goal != null && (goal < weight / 2 || goal > weight * 2)) {
-            fields.fault("goalWeight", "read " + kg(goal) + " for a dog of " + kg(weight)
-                    + "; expected between half and double of today's weight");
+            fields.fault(
+                    "goalWeight",
+                    "read " + kg(goal) + " for a dog of " + kg(weight)
+                            + "; expected between half and double of today's weight");
         }
-        Dog.Sex sex = fields.choice("sex", List.of(Dog.Sex.values()), s -> s.name().toLowerCase(Locale.ROOT));
+        Dog.Sex sex =
+                fields.choice("sex", List.of(Dog.Sex.values()), s -> s.name().toLowerCase(Locale.ROOT));
         boolean neutered = neutered(fields, called);
         Activity activity = fields.choice("activity", List.of(Activity.values()), Activity::key);
         if (!fields.has("activity")) {
@@ -85,7 +94,8 @@ final class DogReader {
         Double treats = energy(fields, "treats", "a day", 5_000);
         Double other = energy(fields, "otherFood", "a day", 20_000);
         List<String> avoids = avoids(fields);
-        String profile = fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
+        String profile =
+                fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
         fields.end();
         if (name == null || weight == null || ageDays == null) {
             return null;
@@ -117,8 +127,10 @@ final class DogReader {
     private static @Nullable Double weight(Fields fields, String name) {
         Double grams = fields.quantity(name, Dimension.MASS);
         if (grams != null && (grams < LEAST_KG * 1000 || grams > MOST_KG * 1000)) {
-            fields.fault(name, "read " + kg(grams) + ", which no dog weighs; expected from " + kg(LEAST_KG * 1000) + " to "
-                    + kg(MOST_KG * 1000));
+            fields.fault(
+                    name,
+                    "read " + kg(grams) + ", which no dog weighs; expected from " + kg(LEAST_KG * 1000) + " to "
+                            + kg(MOST_KG * 1000));
             return null;
         }
         return grams;
@@ -131,7 +143,8 @@ final class DogReader {
     private static @Nullable Double energy(Fields fields, String name, String per, double most) {
         Double kcal = fields.quantity(name, Dimension.ENERGY);
         if (kcal != null && kcal > most) {
-            fields.fault(name, String.format(Locale.ROOT, "read %.0f kcal %s; expected at most %.0f kcal", kcal, per, most));
+            fields.fault(
+                    name, String.format(Locale.ROOT, "read %.0f kcal %s; expected at most %.0f kcal", kcal, per, most));
             return null;
         }
         return kcal;
@@ -154,15 +167,22 @@ final class DogReader {
         }
         Double days = born == null ? age : (Double) (double) ChronoUnit.DAYS.between(born, start);
         if (days != null && days > MOST_YEARS * 365.25) {
-            fields.fault(born == null ? "age" : "born", String.format(
-                    Locale.ROOT, "is %.0f years, which no dog reaches; expected at most %.0f", days / 365.25, MOST_YEARS));
+            fields.fault(
+                    born == null ? "age" : "born",
+                    String.format(
+                            Locale.ROOT,
+                            "is %.0f years, which no dog reaches; expected at most %.0f",
+                            days / 365.25,
+                            MOST_YEARS));
             return null;
         }
         if (days != null && days < YOUNGEST_DAYS) {
-            fields.fault(born == null ? "age" : "born", String.format(
-                    Locale.ROOT,
-                    "is %.0f days; a puppy under four weeks lives on its mother's milk, and none is planned for it here",
-                    days));
+            fields.fault(
+                    born == null ? "age" : "born",
+                    String.format(
+                            Locale.ROOT,
+                            "is %.0f days; a puppy under four weeks lives on its mother's milk, and none is planned for it here",
+                            days));
             return null;
         }
         return days;
@@ -202,8 +222,15 @@ final class DogReader {
         List<String> words = fields.texts("avoid");
         for (String word : words) {
             if (knowledge.foods().all().stream().noneMatch(food -> Avoidance.names(word, food))) {
-                fields.fault("avoid", "\"" + word + "\" is neither a food nor a group of foods known here"
-                        + Nearest.advice(word, knowledge.foods().all().stream().map(Food::label).toList(), 3));
+                fields.fault(
+                        "avoid",
+                        "\"" + word + "\" is neither a food nor a group of foods known here"
+                                + Nearest.advice(
+                                        word,
+                                        knowledge.foods().all().stream()
+                                                .map(Food::label)
+                                                .toList(),
+                                        3));
             }
         }
         return words;

@@ -74,7 +74,8 @@ final class Fields {
         return text.length() > 60 ? text.substring(0, 57) + "..." : text;
     }
 
-    @Nullable String text(String name) {
+    @Nullable
+    String text(String name) {
         if (!has(name)) {
             return null;
         }
@@ -90,7 +91,8 @@ final class Fields {
         return node.textValue().strip();
     }
 
-    @Nullable String requiredText(String name, String whatFor) {
+    @Nullable
+    String requiredText(String name, String whatFor) {
         if (!has(name)) {
             fault(name, "is missing; expected " + whatFor);
             return null;
@@ -109,7 +111,8 @@ final class Fields {
         return get(name).booleanValue();
     }
 
-    @Nullable Integer whole(String name, int least, int most) {
+    @Nullable
+    Integer whole(String name, int least, int most) {
         if (!has(name)) {
             return null;
         }
@@ -122,7 +125,8 @@ final class Fields {
     }
 
     /** A share written as "5 %"; 0.05. */
-    @Nullable Double share(String name, double most) {
+    @Nullable
+    Double share(String name, double most) {
         if (!has(name)) {
             return null;
         }
@@ -135,7 +139,8 @@ final class Fields {
     }
 
     /** An amount in g, ml, kcal or days. */
-    @Nullable Double quantity(String name, Dimension dimension) {
+    @Nullable
+    Double quantity(String name, Dimension dimension) {
         if (!has(name)) {
             return null;
         }
@@ -144,7 +149,8 @@ final class Fields {
             unexpected(name, dimension.words() + " in quotes with its unit, such as " + dimension.example());
             return null;
         }
-        return parsed(name, node.textValue(), text -> Quantity.parse(text, dimension).inBaseUnits());
+        return parsed(
+                name, node.textValue(), text -> Quantity.parse(text, dimension).inBaseUnits());
     }
 
     /** A text read by a parser whose message is told as it is. */
@@ -163,7 +169,8 @@ final class Fields {
         T parse(String text) throws UnitException;
     }
 
-    @Nullable LocalDate date(String name) {
+    @Nullable
+    LocalDate date(String name) {
         String text = text(name);
         if (text == null) {
             return null;
@@ -192,7 +199,8 @@ final class Fields {
         return null;
     }
 
-    @Nullable Fields object(String name) {
+    @Nullable
+    Fields object(String name) {
         return has(name) ? new Fields(get(name), pathOf(name), faults) : null;
     }
 

@@ -28,10 +28,13 @@ final class FoodAmount {
             return Quantity.parse(text, Dimension.MASS).inBaseUnits();
         } catch (UnitException notMass) {
             try {
-                return Quantity.parse(text, Dimension.VOLUME).inBaseUnits() * food.kitchen().densityGramsPerMl();
+                return Quantity.parse(text, Dimension.VOLUME).inBaseUnits()
+                        * food.kitchen().densityGramsPerMl();
             } catch (UnitException notVolume) {
                 throw new UnitException(notMass.getMessage() + ", a volume"
-                        + (measures.of(food).isEmpty() ? "" : ", or a count of: " + String.join(", ", measures.of(food))));
+                        + (measures.of(food).isEmpty()
+                                ? ""
+                                : ", or a count of: " + String.join(", ", measures.of(food))));
             }
         }
     }

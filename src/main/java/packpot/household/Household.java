@@ -56,4 +56,130 @@ public record Household(
     public boolean mayGoIntoPot(PantryItem item) {
         return item.place().pot() && avoiders(item).isEmpty();
     }
+
+    /** The same household with other dogs. */
+    public Household withDogs(List<Dog> other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                other,
+                kitchen,
+                pantry,
+                shape,
+                rules,
+                budget,
+                defaults,
+                cautions);
+    }
+
+    /** The same household with another kitchen. */
+    public Household withKitchen(Kitchen other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                dogs,
+                other,
+                pantry,
+                shape,
+                rules,
+                budget,
+                defaults,
+                cautions);
+    }
+
+    /** The same household with another pantry. */
+    public Household withPantry(List<PantryItem> other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                dogs,
+                kitchen,
+                other,
+                shape,
+                rules,
+                budget,
+                defaults,
+                cautions);
+    }
+
+    /** The same household with another shape of the recipe. */
+    public Household withShape(Shape other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                dogs,
+                kitchen,
+                pantry,
+                other,
+                rules,
+                budget,
+                defaults,
+                cautions);
+    }
+
+    /** The same household with other rules. */
+    public Household withRules(Rules other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                dogs,
+                kitchen,
+                pantry,
+                shape,
+                other,
+                budget,
+                defaults,
+                cautions);
+    }
+
+    /** The same household with another budget. */
+    public Household withBudget(@Nullable Double other) {
+        return new Household(
+                name,
+                start,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                dogs,
+                kitchen,
+                pantry,
+                shape,
+                rules,
+                other,
+                defaults,
+                cautions);
+    }
 }

@@ -129,8 +129,10 @@ final class KitchenReader {
         }
         fields.end();
         if (rated != null && taken > rated * usable) {
-            fields.fault("holds", "what is in the freezer already takes " + Show.volume(taken, units) + ", more than the "
-                    + Show.volume(rated * usable, units) + " that it can be filled with");
+            fields.fault(
+                    "holds",
+                    "what is in the freezer already takes " + Show.volume(taken, units) + ", more than the "
+                            + Show.volume(rated * usable, units) + " that it can be filled with");
         }
         return rated == null
                 ? null
@@ -148,5 +150,4 @@ final class KitchenReader {
         held.end();
         return (ml == null ? 0 : ml) + (bags == null ? 0 : bags * bag.usableMl() / packing);
     }
-
 }

@@ -30,7 +30,11 @@ public final class Nearest {
     /** A sentence of advice, or nothing when no candidate is near. */
     public static String advice(String name, Collection<String> candidates, int most) {
         List<String> near = of(name, candidates, most);
-        return near.isEmpty() ? "" : "; near it: " + String.join(", ", near.stream().map(n -> "\"" + n + "\"").toList());
+        return near.isEmpty()
+                ? ""
+                : "; near it: "
+                        + String.join(
+                                ", ", near.stream().map(n -> "\"" + n + "\"").toList());
     }
 
     private static double likeness(String name, String candidate) {

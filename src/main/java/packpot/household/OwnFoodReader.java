@@ -40,12 +40,19 @@ final class OwnFoodReader {
         String name = fields.requiredText("name", "what the food is called");
         FoodGroup group = fields.choice("group", List.of(FoodGroup.values()), FoodGroup::key);
         if (!fields.has("group")) {
-            fields.fault("group", "is missing; expected one of "
-                    + String.join(", ", Arrays.stream(FoodGroup.values()).map(FoodGroup::key).toList()));
+            fields.fault(
+                    "group",
+                    "is missing; expected one of "
+                            + String.join(
+                                    ", ",
+                                    Arrays.stream(FoodGroup.values())
+                                            .map(FoodGroup::key)
+                                            .toList()));
         }
         Double per = fields.quantity("per", Dimension.MASS);
         if (!fields.has("per")) {
-            fields.fault("per", "is missing; expected the weight that the figures are for, such as \"100 g\" or \"1.2 g\"");
+            fields.fault(
+                    "per", "is missing; expected the weight that the figures are for, such as \"100 g\" or \"1.2 g\"");
         }
         if (per != null && !(per > 0)) {
             fields.fault("per", "read 0 g; expected the weight that the figures are for, such as \"100 g\"");
@@ -111,8 +118,10 @@ final class OwnFoodReader {
                 + figures.getOrDefault(Constituent.CARBOHYDRATE_G, 0.0)
                 + figures.getOrDefault(Constituent.ASH_G, 0.0);
         if (whole > 105) {
-            fields.fault("holds", "water, protein, fat, carbohydrate and ash make up more than the weight they are for;"
-                    + " check \"per\" and the figures");
+            fields.fault(
+                    "holds",
+                    "water, protein, fat, carbohydrate and ash make up more than the weight they are for;"
+                            + " check \"per\" and the figures");
         }
         return figures;
     }

@@ -39,8 +39,10 @@ final class PantryReader {
         List<PantryItem> items = new ArrayList<>();
         List<Fields> all = scenario.objects("pantry");
         if (all.isEmpty() && (!scenario.has("pantry") || scenario.raw("pantry").isArray())) {
-            scenario.fault("pantry", "is empty; expected a list of foods, such as"
-                    + " [{\"food\": \"ground turkey, 93 % lean\", \"price\": \"$5.00/lb\"}]");
+            scenario.fault(
+                    "pantry",
+                    "is empty; expected a list of foods, such as"
+                            + " [{\"food\": \"ground turkey, 93 % lean\", \"price\": \"$5.00/lb\"}]");
         }
         Set<String> seen = new HashSet<>();
         for (Fields fields : all) {
@@ -73,7 +75,8 @@ final class PantryReader {
         }
         boolean outOfStock = fields.flag("outOfStock", false);
         if (buying != null && (outOfStock || !buying.canBeBought()) && mustUse > onHandGrams) {
-            fields.fault("mustUse", "is more than what is \"onHand\", and no more can be bought; give a smaller amount");
+            fields.fault(
+                    "mustUse", "is more than what is \"onHand\", and no more can be bought; give a smaller amount");
         }
         boolean wholePacks = fields.flag("wholePacks", false);
         Place place = place(fields, food);
@@ -102,8 +105,10 @@ final class PantryReader {
         String names = food == null ? name : name + " / " + food.label() + " / " + food.name();
         for (UnsafeFoods.UnsafeFood unsafe : knowledge.unsafeFoods().inName(names)) {
             if (unsafe.rule() == UnsafeFoods.Rule.BLOCK) {
-                fields.fault("food", "\"" + name + "\" is refused: " + unsafe.food() + " harms dogs (" + unsafe.why()
-                        + "). " + sentence(unsafe.advice()));
+                fields.fault(
+                        "food",
+                        "\"" + name + "\" is refused: " + unsafe.food() + " harms dogs (" + unsafe.why() + "). "
+                                + sentence(unsafe.advice()));
                 return null;
             }
         }
@@ -111,14 +116,18 @@ final class PantryReader {
             List<String> labels = new ArrayList<>(
                     knowledge.foods().all().stream().map(Food::label).toList());
             labels.addAll(ownFoods.keySet());
-            fields.fault("food", "\"" + name + "\" is not a food known here" + Nearest.advice(name, labels, NEAR)
-                    + "; look foods up with: packpot foods WORD, or give it under \"ownFoods\"");
+            fields.fault(
+                    "food",
+                    "\"" + name + "\" is not a food known here" + Nearest.advice(name, labels, NEAR)
+                            + "; look foods up with: packpot foods WORD, or give it under \"ownFoods\"");
         }
         return food;
     }
 
     private static String sentence(String advice) {
-        return advice.isEmpty() ? "Take it out of the pantry." : Character.toUpperCase(advice.charAt(0)) + advice.substring(1) + ".";
+        return advice.isEmpty()
+                ? "Take it out of the pantry."
+                : Character.toUpperCase(advice.charAt(0)) + advice.substring(1) + ".";
     }
 
     private @Nullable Preparation preparation(Fields fields, Food food) {
@@ -128,15 +137,21 @@ final class PantryReader {
         }
         Preparation preparation = knowledge.preparations().find(food, method.toLowerCase(Locale.ROOT));
         if (preparation == null) {
-            fields.fault("cook", "read \"" + method + "\", expected one of "
-                    + String.join(", ", knowledge.preparations().methods(food)) + " for " + food.label());
+            fields.fault(
+                    "cook",
+                    "read \"" + method + "\", expected one of "
+                            + String.join(", ", knowledge.preparations().methods(food)) + " for " + food.label());
         }
         return preparation;
     }
 
     /** How a food is bought: in packs, or loose by weight. */
     private record Buying(
-            @Nullable Double packGrams, @Nullable Double packAsBoughtGrams, String name, double price, boolean canBeBought) {}
+            @Nullable Double packGrams,
+            @Nullable Double packAsBoughtGrams,
+            String name,
+            double price,
+            boolean canBeBought) {}
 
     private @Nullable Buying buying(Fields fields, Food food) {
         String priceText = fields.text("price");
@@ -151,7 +166,9 @@ final class PantryReader {
                 return null;
             }
             if (!fields.has("onHand")) {
-                fields.fault("price", "is missing; expected \"price\": \"$4.49/lb\", or \"onHand\" for what is in the house");
+                fields.fault(
+                        "price",
+                        "is missing; expected \"price\": \"$4.49/lb\", or \"onHand\" for what is in the house");
                 return null;
             }
             return new Buying(null, null, "", 0, false);
@@ -182,8 +199,10 @@ final class PantryReader {
         }
         Measures.Pack usual = knowledge.measures().usualPack(food);
         if (usual == null) {
-            fields.fault("pack", "is missing, and no usual pack of " + food.label()
-                    + " is known; expected \"pack\": \"2 lb\", or a price by weight such as \"$4.49/lb\"");
+            fields.fault(
+                    "pack",
+                    "is missing, and no usual pack of " + food.label()
+                            + " is known; expected \"pack\": \"2 lb\", or a price by weight such as \"$4.49/lb\"");
             return null;
         }
         notes.filled(food.label() + ": pack is not given, taken as " + usual.name());
@@ -218,13 +237,17 @@ final class PantryReader {
         Supplement supplement = food.supplement();
         Place usual = supplement == null ? Place.POT : supplement.place();
         if (usual == Place.NONE) {
-            fields.fault("food", "\"" + food.label() + "\" cannot be measured in a home kitchen; take it out of the pantry");
+            fields.fault(
+                    "food", "\"" + food.label() + "\" cannot be measured in a home kitchen; take it out of the pantry");
             return null;
         }
         Place place = fields.choice(
-                "where", List.of(Place.POT, Place.BOWL, Place.EITHER), p -> p.name().toLowerCase(Locale.ROOT));
+                "where",
+                List.of(Place.POT, Place.BOWL, Place.EITHER),
+                p -> p.name().toLowerCase(Locale.ROOT));
         if (place != null && place.bowl() && supplement == null) {
-            fields.fault("where", "\"" + food.label() + "\" goes into the pot; only supplements are measured into bowls");
+            fields.fault(
+                    "where", "\"" + food.label() + "\" goes into the pot; only supplements are measured into bowls");
             return null;
         }
         return place == null ? usual : place;

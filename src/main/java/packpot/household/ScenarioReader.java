@@ -1,10 +1,10 @@
 package packpot.household;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -91,15 +91,19 @@ public final class ScenarioReader {
                 throw one(name, "is empty; expected a scenario, see scenarios/three-adults.json for one");
             }
             if (parser.nextToken() != null) {
-                throw one(name, "goes on after the scenario's closing brace, at line "
-                        + parser.currentTokenLocation().getLineNr() + "; remove what follows it");
+                throw one(
+                        name,
+                        "goes on after the scenario's closing brace, at line "
+                                + parser.currentTokenLocation().getLineNr() + "; remove what follows it");
             }
             return tree;
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null
                     ? ""
-                    : "line " + e.getLocation().getLineNr() + ", column " + e.getLocation().getColumnNr() + ": ";
-            throw one(name, "is not valid JSON; " + where + e.getOriginalMessage().replaceAll("\\s+", " "));
+                    : "line " + e.getLocation().getLineNr() + ", column "
+                            + e.getLocation().getColumnNr() + ": ";
+            throw one(
+                    name, "is not valid JSON; " + where + e.getOriginalMessage().replaceAll("\\s+", " "));
         } catch (IOException e) {
             throw one(name, "cannot be read: " + e.getMessage());
         }
@@ -118,21 +122,20 @@ public final class ScenarioReader {
                 "units", List.of(UnitSystem.values()), u -> u.name().toLowerCase(Locale.ROOT));
         UnitSystem system = units == null ? UnitSystem.US : units;
         LocalDate firstDay = start == null ? today : start;
-        String profile = fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
+        String profile =
+                fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
         EnergyMethod.Maintenance maintenance = fields.choice(
                 "energyEquation", List.of(EnergyMethod.Maintenance.values()), EnergyMethod.Maintenance::key);
-        EnergyMethod.Growth growth = fields.choice(
-                "growthEquation", List.of(EnergyMethod.Growth.values()), EnergyMethod.Growth::key);
+        EnergyMethod.Growth growth =
+                fields.choice("growthEquation", List.of(EnergyMethod.Growth.values()), EnergyMethod.Growth::key);
         FoodEnergy.Method foodEnergy =
                 fields.choice("foodEnergy", List.of(FoodEnergy.Method.values()), FoodEnergy.Method::key);
         Rules rules = rules(fields, usual);
         Double budget = budget(fields, currency);
         List<Dog> dogs = new DogReader(knowledge, firstDay, notes).read(fields);
-        Kitchen kitchen =
-                new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
+        Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
         Shape shape = new ShapeReader(usual).read(fields.object("shape"));
-        List<PantryItem> pantry =
-                new PantryReader(knowledge, currency, OwnFoodReader.read(fields), notes).read(fields);
+        List<PantryItem> pantry = new PantryReader(knowledge, currency, OwnFoodReader.read(fields), notes).read(fields);
         fields.end();
         for (Dog dog : dogs) {
             double needs = knowledge
@@ -143,13 +146,17 @@ public final class ScenarioReader {
                             growth == null ? EnergyMethod.Growth.KLEIN : growth)
                     .kcalPerDay();
             if (needs > 0 && dog.otherKcalPerDay() >= needs) {
-                fields.fault("dogs", dog.name() + ": treats and other food bring " + Math.round(dog.otherKcalPerDay())
-                        + " kcal a day, all of the " + Math.round(needs) + " kcal that it needs; expected less");
+                fields.fault(
+                        "dogs",
+                        dog.name() + ": treats and other food bring " + Math.round(dog.otherKcalPerDay())
+                                + " kcal a day, all of the " + Math.round(needs)
+                                + " kcal that it needs; expected less");
             }
         }
         for (PantryItem item : pantry) {
             if (!dogs.isEmpty() && dogs.stream().allMatch(dog -> Avoidance.avoids(dog, item.food()))) {
-                fields.fault("pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
+                fields.fault(
+                        "pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
             }
         }
         return new Household(
@@ -174,8 +181,10 @@ public final class ScenarioReader {
     private static boolean newer(Fields fields) {
         Integer format = fields.whole("packpot", 1, 1_000_000);
         if (format != null && format > FORMAT) {
-            fields.fault("packpot", "this scenario is of format " + format + ", this program reads formats up to " + FORMAT
-                    + "; get a newer program");
+            fields.fault(
+                    "packpot",
+                    "this scenario is of format " + format + ", this program reads formats up to " + FORMAT
+                            + "; get a newer program");
             return true;
         }
         return false;

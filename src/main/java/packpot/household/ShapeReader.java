@@ -42,7 +42,9 @@ final class ShapeReader {
                 figure("additionsMostMassShare"),
                 figure("additionsMostEnergyShare"),
                 or(useful, "smallestUsefulShare"),
-                useful == null ? figure("smallestUsefulShareMinor") : Math.min(useful, figure("smallestUsefulShareMinor")),
+                useful == null
+                        ? figure("smallestUsefulShareMinor")
+                        : Math.min(useful, figure("smallestUsefulShareMinor")),
                 groups(usual.path("minorGroups")),
                 figure("usualKcalPerGram"));
     }

@@ -30,7 +30,9 @@ final class AtTheirLimit {
             byGroup.merge(item.food().group(), ingredient.shareOfCookedMass(), Double::sum);
             double most = Math.min(shape.oneFoodMost(), item.food().kitchen().mostShare());
             if (!item.food().isSupplement() && near(ingredient.shareOfCookedMass(), most)) {
-                String reason = most < shape.oneFoodMost() ? " (" + item.food().kitchen().mostShareReason() + ")" : "";
+                String reason = most < shape.oneFoodMost()
+                        ? " (" + item.food().kitchen().mostShareReason() + ")"
+                        : "";
                 sentences.add(ingredient.label() + " at most " + percent(most) + reason);
             }
         }

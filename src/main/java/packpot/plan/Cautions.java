@@ -55,23 +55,28 @@ final class Cautions {
         String name = dog.name();
         if (need.energy().stage().asksForVeterinarian()) {
             cautions.add(name + " is " + need.energy().stage().words() + ": see a veterinarian before feeding this, and"
-                    + " weigh " + name + (need.energy().stage() == LifeStage.GROWTH ? " every week" : " every two weeks")
+                    + " weigh " + name
+                    + (need.energy().stage() == LifeStage.GROWTH ? " every week" : " every two weeks")
                     + "; plan again at each weighing");
         }
         boolean adult = need.energy().stage() == LifeStage.ADULT;
         Double goal = dog.goalKg();
-        boolean towardGoal = need.energy().stage() == LifeStage.WEIGHT_LOSS || need.energy().stage() == LifeStage.WEIGHT_GAIN;
+        boolean towardGoal =
+                need.energy().stage() == LifeStage.WEIGHT_LOSS || need.energy().stage() == LifeStage.WEIGHT_GAIN;
         if (goal != null && !adult && !towardGoal) {
             cautions.add(name + " is " + need.energy().stage().words() + ", so its goal weight is not planned for");
         }
         Integer score = dog.conditionScore();
         if (score != null && (score <= 3 || score >= 7)) {
             Double ideal = knowledge.energy().idealKg(dog);
-            String about = ideal == null || score <= 3 || dog.goalKg() != null ? "" : "; its ideal weight may be about "
-                    + Show.bodyWeight(ideal, household.units()) + ", which \"goalWeight\" would plan for";
+            String about = ideal == null || score <= 3 || dog.goalKg() != null
+                    ? ""
+                    : "; its ideal weight may be about " + Show.bodyWeight(ideal, household.units())
+                            + ", which \"goalWeight\" would plan for";
             cautions.add(name + " has a body condition of " + score + " of 9: see a veterinarian" + about);
         }
-        if (dog.otherKcalPerDay() > knowledge.energy().mostTreatShare() * need.energy().kcalPerDay()) {
+        if (dog.otherKcalPerDay()
+                > knowledge.energy().mostTreatShare() * need.energy().kcalPerDay()) {
             cautions.add(name + " gets more than a tenth of its energy from treats and other food, which no profile is"
                     + " checked for here");
         }
@@ -87,7 +92,8 @@ final class Cautions {
         if (supplement != null && !supplement.caution().isEmpty()) {
             cautions.add(label + ": " + supplement.caution());
         }
-        for (UnsafeFoods.UnsafeFood unsafe : knowledge.unsafeFoods().inName(label + " / " + item.food().name())) {
+        for (UnsafeFoods.UnsafeFood unsafe :
+                knowledge.unsafeFoods().inName(label + " / " + item.food().name())) {
             cautions.add(label + ": " + (unsafe.advice().isEmpty() ? unsafe.why() : unsafe.advice()));
         }
     }
@@ -101,9 +107,11 @@ final class Cautions {
         double perDay = knowledge.kitchen().number("freezingRateUpperGramsPerLitreDay") * freezer.ratedMl() / 1000;
         if (frozenGrams > perDay) {
             int nights = (int) Math.ceil(frozenGrams / perDay);
-            cautions.add("the freezer freezes about " + Show.weight(perDay, household.units()) + " of new food a day, and "
+            cautions.add("the freezer freezes about " + Show.weight(perDay, household.units())
+                    + " of new food a day, and "
                     + Show.weight(frozenGrams, household.units()) + " are to be frozen: spread it over " + nights
-                    + " nights" + (nights > batch.fridgeDays()
+                    + " nights"
+                    + (nights > batch.fridgeDays()
                             ? ", more than the fridge days; cook in two sessions or use a second freezer"
                             : ", the rest waiting in the fridge"));
         }

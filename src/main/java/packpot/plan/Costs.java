@@ -14,10 +14,7 @@ final class Costs {
     private Costs() {}
 
     static Plan.Cost of(
-            Household household,
-            List<Plan.Purchase> shopping,
-            Map<PantryItem, Double> pot,
-            List<Plan.DogPlan> dogs) {
+            Household household, List<Plan.Purchase> shopping, Map<PantryItem, Double> pot, List<Plan.DogPlan> dogs) {
         Map<String, PantryItem> items = new HashMap<>();
         household.pantry().forEach(item -> items.put(item.food().id(), item));
         Map<String, Double> costPerGram = new HashMap<>();
@@ -34,7 +31,8 @@ final class Costs {
             costPerGram.put(purchase.food(), cost / purchase.usedGrams());
         }
         double potCost = pot.entrySet().stream()
-                .mapToDouble(e -> e.getValue() * costPerGram.getOrDefault(e.getKey().food().id(), 0.0))
+                .mapToDouble(e -> e.getValue()
+                        * costPerGram.getOrDefault(e.getKey().food().id(), 0.0))
                 .sum();
         double fed = dogs.stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
         List<Plan.DogCost> perDog = new ArrayList<>();

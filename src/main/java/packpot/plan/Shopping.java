@@ -20,7 +20,8 @@ final class Shopping {
                     ? 0
                     : Math.ceil(need / item.food().kitchen().edibleShare() / LOOSE_STEP_GRAMS) * LOOSE_STEP_GRAMS;
             double edible = asBought * item.food().kitchen().edibleShare();
-            return line(item, null, asBought, usedGrams, fromHand, Math.max(0, edible - need), edible * item.packPrice());
+            return line(
+                    item, null, asBought, usedGrams, fromHand, Math.max(0, edible - need), edible * item.packPrice());
         }
         int packs = (int) Math.ceil((need - CLOSE_GRAMS) / pack);
         return line(

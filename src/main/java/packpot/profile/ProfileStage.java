@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param limits minimums and maximums, at most one of each kind per nutrient
  */
 public record ProfileStage(
-        String profile, String stage, String title, @Nullable Double referenceKcalPerKg075, List<Limit> limits) {
+        String profile,
+        String stage,
+        String title,
+        @Nullable Double referenceKcalPerKg075,
+        List<Limit> limits) {
     public ProfileStage {
         limits = List.copyOf(limits);
     }

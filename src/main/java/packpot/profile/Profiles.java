@@ -81,12 +81,14 @@ public final class Profiles {
         boolean growing = energy.stage() == LifeStage.GROWTH;
         boolean early = dog.ageWeeks() < EARLY_GROWTH_WEEKS;
         return switch (profile) {
-            case "fediaf" -> growing || reproducing
-                    ? (early || reproducing ? "early-growth" : "late-growth")
-                    : energy.kcalPerDay() / Dog.metabolicWeight(dog.weightKg()) >= 110 ? "adult-110" : "adult-95";
-            case "nrc-2006" -> growing || reproducing
-                    ? (early || reproducing ? "growth-4-14-weeks" : "growth-over-14-weeks")
-                    : "adult";
+            case "fediaf" ->
+                growing || reproducing
+                        ? (early || reproducing ? "early-growth" : "late-growth")
+                        : energy.kcalPerDay() / Dog.metabolicWeight(dog.weightKg()) >= 110 ? "adult-110" : "adult-95";
+            case "nrc-2006" ->
+                growing || reproducing
+                        ? (early || reproducing ? "growth-4-14-weeks" : "growth-over-14-weeks")
+                        : "adult";
             default -> growing || reproducing ? "growth" : "adult";
         };
     }
@@ -120,14 +122,14 @@ public final class Profiles {
 
     private Limit limit(Row row) {
         String key = row.required("nutrient");
-        Limit.Kind kind =
-                switch (row.required("limit").toLowerCase(Locale.ROOT)) {
-                    case "min" -> Limit.Kind.MINIMUM;
-                    case "max" -> Limit.Kind.MAXIMUM;
-                    case "min-per" -> Limit.Kind.DEPENDENT_MINIMUM;
-                    default -> throw new ModelDataException(
-                            "models/profiles.csv: limit is min, max or min-per, not " + row.required("limit"));
-                };
+        Limit.Kind kind = switch (row.required("limit").toLowerCase(Locale.ROOT)) {
+            case "min" -> Limit.Kind.MINIMUM;
+            case "max" -> Limit.Kind.MAXIMUM;
+            case "min-per" -> Limit.Kind.DEPENDENT_MINIMUM;
+            default ->
+                throw new ModelDataException(
+                        "models/profiles.csv: limit is min, max or min-per, not " + row.required("limit"));
+        };
         String per = row.text("per");
         double factor = nutrients.isRatio(key) ? 1 : toOwnUnit(nutrients.get(key), row.required("unit"));
         return new Limit(

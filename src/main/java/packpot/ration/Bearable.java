@@ -20,8 +20,10 @@ final class Bearable {
         double per1000 = supplement == null ? Double.POSITIVE_INFINITY : supplement.mostGramsPer1000Kcal();
         for (Requirement requirement : requirements) {
             String nutrient = requirement.limit().nutrient();
-            if (requirement.limit().kind() == Limit.Kind.MAXIMUM && !build.knowledge.nutrients().isRatio(nutrient)) {
-                double perGram = food.nutrientPerGram(build.knowledge.nutrients().get(nutrient), true);
+            if (requirement.limit().kind() == Limit.Kind.MAXIMUM
+                    && !build.knowledge.nutrients().isRatio(nutrient)) {
+                double perGram =
+                        food.nutrientPerGram(build.knowledge.nutrients().get(nutrient), true);
                 per1000 = perGram > 0 ? Math.min(per1000, requirement.per1000Kcal() / perGram) : per1000;
             }
         }

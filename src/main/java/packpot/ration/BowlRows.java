@@ -38,11 +38,15 @@ final class BowlRows {
                 if (most < 1 || Avoidance.avoids(dog.dog(), addition.item().food())) {
                     continue;
                 }
-                String name = addition.item().food().label() + " for " + dog.dog().name();
+                String name =
+                        addition.item().food().label() + " for " + dog.dog().name();
                 Variable count = build.model.whole(name + " doses", 0, most);
                 Variable choice = given.computeIfAbsent(addition, key -> choice(build, dog, addition, name));
                 build.model.atMost(
-                        name + " only when given", new Expression().add(1, count).add(-most, choice), 0, null);
+                        name + " only when given",
+                        new Expression().add(1, count).add(-most, choice),
+                        0,
+                        null);
                 doses.put(addition, count);
                 kinds.add(1, choice);
                 grams.add(build.doseGrams(addition), count);
@@ -96,7 +100,8 @@ final class BowlRows {
                         name + ": at most " + most + " different additions to the bowl",
                         1));
         double massShare = shape.additionsMostMassShare() * (1 - build.rules().roundingReserve());
-        Expression mass = new Expression().add(1 - massShare, grams).add(-massShare * build.share(dog), build.cookedGrams);
+        Expression mass =
+                new Expression().add(1 - massShare, grams).add(-massShare * build.share(dog), build.cookedGrams);
         build.model.atMost(
                 "mass of additions for " + name,
                 mass,

@@ -41,9 +41,11 @@ final class Build {
     final Map<DogNeed, Map<Prepared, Variable>> doses = new LinkedHashMap<>();
     /** Edible grams that come out of bought packs, and the packs. */
     final Map<Prepared, Variable> boughtGrams = new LinkedHashMap<>();
+
     final Map<Prepared, Variable> packs = new LinkedHashMap<>();
     /** kcal of each dog. */
     final Map<DogNeed, Variable> dogKcal = new LinkedHashMap<>();
+
     final Variable potKcal;
     final Variable cookedGrams;
     private final Map<String, Variable> potNutrients = new HashMap<>();
@@ -125,8 +127,9 @@ final class Build {
     /** What a dog gets of a nutrient from pot and additions. */
     Expression dogNutrient(DogNeed dog, Nutrient nutrient, boolean againstMaximum) {
         Expression sum = new Expression().add(share(dog), potNutrient(nutrient, againstMaximum));
-        dosesOf(dog).forEach((addition, count) ->
-                sum.add(addition.nutrientPerGram(nutrient, againstMaximum) * doseGrams(addition), count));
+        dosesOf(dog)
+                .forEach((addition, count) ->
+                        sum.add(addition.nutrientPerGram(nutrient, againstMaximum) * doseGrams(addition), count));
         return sum;
     }
 }

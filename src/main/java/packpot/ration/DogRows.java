@@ -44,20 +44,27 @@ final class DogRows {
             return;
         }
         Expression grams = new Expression();
-        build.potGrams.forEach((food, variable) -> grams.add(
-                food.item().equals(item) ? build.share(dog) : 0, variable));
-        build.dosesOf(dog).forEach((addition, count) -> grams.add(
-                addition.item().equals(item) ? build.doseGrams(addition) : 0, count));
+        build.potGrams.forEach(
+                (food, variable) -> grams.add(food.item().equals(item) ? build.share(dog) : 0, variable));
+        build.dosesOf(dog)
+                .forEach((addition, count) ->
+                        grams.add(addition.item().equals(item) ? build.doseGrams(addition) : 0, count));
         if (grams.isEmpty()) {
             return;
         }
         double most = supplement.mostGramsPer1000Kcal();
-        String words = dog.dog().name() + ": " + item.food().label() + " at most " + Show.number(most) + " g per 1000 kcal";
+        String words =
+                dog.dog().name() + ": " + item.food().label() + " at most " + Show.number(most) + " g per 1000 kcal";
         build.model.atMost(
                 words,
                 grams.add(-most * (1 - build.rules().roundingReserve()) / 1000, dogKcal(build, dog)),
                 0,
-                wish(Wish.Kind.FOOD_LIMIT, dog, item.food().label(), words, most * dog.kcalPerDay() * build.days() / 1000));
+                wish(
+                        Wish.Kind.FOOD_LIMIT,
+                        dog,
+                        item.food().label(),
+                        words,
+                        most * dog.kcalPerDay() * build.days() / 1000));
     }
 
     private static void energy(Build build, DogNeed dog) {
@@ -66,8 +73,8 @@ final class DogRows {
         Variable kcal = build.model.variable("kcal of " + name, 0, 2 * target);
         build.dogKcal.put(dog, kcal);
         Expression sum = new Expression().add(-1, kcal).add(build.share(dog), build.potKcal);
-        build.dosesOf(dog).forEach((addition, count) ->
-                sum.add(addition.kcalPerGram() * build.doseGrams(addition), count));
+        build.dosesOf(dog)
+                .forEach((addition, count) -> sum.add(addition.kcalPerGram() * build.doseGrams(addition), count));
         build.model.equal("kcal of " + name, sum, 0, null);
         double band = build.rules().energyBand();
         build.model.row(
@@ -93,18 +100,20 @@ final class DogRows {
         String words = words(dog, nutrient.label(), requirement, nutrient.unit() + " per 1000 kcal");
         double size = requirement.per1000Kcal() * batchThousands;
         switch (limit.kind()) {
-            case MINIMUM -> build.model.atLeast(
-                    words,
-                    build.dogNutrient(dog, nutrient, false)
-                            .add(-requirement.per1000Kcal() * (1 + margin) * (1 + reserve) / 1000, kcal),
-                    0,
-                    wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), words, size));
-            case MAXIMUM -> build.model.atMost(
-                    words,
-                    build.dogNutrient(dog, nutrient, true)
-                            .add(-requirement.per1000Kcal() * (1 - reserve) / 1000, kcal),
-                    0,
-                    wish(Wish.Kind.NUTRIENT_MAXIMUM, dog, nutrient.label(), words, size));
+            case MINIMUM ->
+                build.model.atLeast(
+                        words,
+                        build.dogNutrient(dog, nutrient, false)
+                                .add(-requirement.per1000Kcal() * (1 + margin) * (1 + reserve) / 1000, kcal),
+                        0,
+                        wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), words, size));
+            case MAXIMUM ->
+                build.model.atMost(
+                        words,
+                        build.dogNutrient(dog, nutrient, true)
+                                .add(-requirement.per1000Kcal() * (1 - reserve) / 1000, kcal),
+                        0,
+                        wish(Wish.Kind.NUTRIENT_MAXIMUM, dog, nutrient.label(), words, size));
             case DEPENDENT_MINIMUM -> {
                 Nutrient per = build.knowledge.nutrients().get(String.valueOf(limit.per()));
                 double base = plainMinimum(dog, limit.nutrient());
@@ -123,14 +132,16 @@ final class DogRows {
 
     private static double plainMinimum(DogNeed dog, String nutrient) {
         return dog.requirements().stream()
-                .filter(r -> r.limit().kind() == Limit.Kind.MINIMUM && r.limit().nutrient().equals(nutrient))
+                .filter(r -> r.limit().kind() == Limit.Kind.MINIMUM
+                        && r.limit().nutrient().equals(nutrient))
                 .mapToDouble(Requirement::per1000Kcal)
                 .findFirst()
                 .orElse(0);
     }
 
     private static void ratio(Build build, DogNeed dog, Requirement requirement) {
-        Nutrients.Ratio ratio = build.knowledge.nutrients().ratio(requirement.limit().nutrient());
+        Nutrients.Ratio ratio =
+                build.knowledge.nutrients().ratio(requirement.limit().nutrient());
         boolean most = requirement.limit().kind() == Limit.Kind.MAXIMUM;
         double reserve = build.rules().roundingReserve();
         double limit = requirement.per1000Kcal() * (most ? 1 - reserve : 1 + reserve);

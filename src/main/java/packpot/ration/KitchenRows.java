@@ -22,7 +22,12 @@ final class KitchenRows {
         UnitSystem units = build.household.units();
         Double pot = kitchen.potMl();
         if (pot != null) {
-            limit(build, Wish.Kind.POT, "pot", pot * kitchen.potFillShare() * kitchen.mostPotLoads(), 1,
+            limit(
+                    build,
+                    Wish.Kind.POT,
+                    "pot",
+                    pot * kitchen.potFillShare() * kitchen.mostPotLoads(),
+                    1,
                     "a pot of " + Show.volume(pot, units) + ", filled at most " + kitchen.mostPotLoads() + " times");
         }
         Double bin = kitchen.binMl();
@@ -31,13 +36,23 @@ final class KitchenRows {
         }
         Integer bags = kitchen.mostBags();
         if (bags != null) {
-            limit(build, Wish.Kind.BAGS, "bags", bags * kitchen.bagUsableMl(), 1,
+            limit(
+                    build,
+                    Wish.Kind.BAGS,
+                    "bags",
+                    bags * kitchen.bagUsableMl(),
+                    1,
                     "at most " + bags + " bags (" + kitchen.bagName() + ")");
         }
         Freezer freezer = kitchen.freezer();
         if (freezer != null && kitchen.frozenShare() > 0) {
             double wholeBags = Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl());
-            limit(build, Wish.Kind.FREEZER, "freezer", wholeBags * kitchen.bagUsableMl(), kitchen.frozenShare(),
+            limit(
+                    build,
+                    Wish.Kind.FREEZER,
+                    "freezer",
+                    wholeBags * kitchen.bagUsableMl(),
+                    kitchen.frozenShare(),
                     "room for " + (long) wholeBags + " bags in the freezer");
         }
     }

@@ -41,7 +41,8 @@ final class PotRows {
         Variable grams = build.model.variable(name + " g", 0, most);
         Variable used = build.model.choice(name + " used");
         build.inPot.put(food, used);
-        build.model.atMost(name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null);
+        build.model.atMost(
+                name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null);
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
             double step = supplement.potStepGrams();
@@ -49,10 +50,12 @@ final class PotRows {
             Variable count = build.model.whole(name + " steps", 0, steps);
             build.model.equal(name + " by steps", new Expression().add(1, grams).add(-step, count), 0, null);
             double least = Math.min(step < 1 ? step : LEAST_WEIGHED_GRAMS, step * steps);
-            build.model.atLeast(name + " can be weighed", new Expression().add(1, grams).add(-least, used), 0, null);
+            build.model.atLeast(
+                    name + " can be weighed", new Expression().add(1, grams).add(-least, used), 0, null);
         } else {
             double least = Math.min(leastGrams(build, food), most);
-            build.model.atLeast(name + " a useful amount", new Expression().add(1, grams).add(-least, used), 0, null);
+            build.model.atLeast(
+                    name + " a useful amount", new Expression().add(1, grams).add(-least, used), 0, null);
         }
         return grams;
     }
@@ -68,7 +71,8 @@ final class PotRows {
     /** A bound that no plan can pass, as tight as is cheaply known: it makes the choice variables bite. */
     private static double mostGrams(Build build, Prepared food) {
         var shape = build.household.shape();
-        double share = Math.min(shape.oneFoodMost(), food.item().food().kitchen().mostShare());
+        double share =
+                Math.min(shape.oneFoodMost(), food.item().food().kitchen().mostShare());
         if (food.item().food().isSupplement()) {
             share = Math.min(share, shape.additionsMostMassShare());
         }
@@ -79,7 +83,9 @@ final class PotRows {
                 .mapToDouble(dog -> Bearable.grams(build, food, dog.requirements(), build.batchKcal()))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
-        double atMost = food.item().atMostGrams() == null ? Double.POSITIVE_INFINITY : food.item().atMostGrams();
+        double atMost = food.item().atMostGrams() == null
+                ? Double.POSITIVE_INFINITY
+                : food.item().atMostGrams();
         double inReach = food.item().outOfStock() ? food.item().onHandGrams() : Double.POSITIVE_INFINITY;
         return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(bearable, Math.min(atMost, inReach)));
     }

@@ -27,8 +27,7 @@ public final class RationModel {
      *
      * @param shares of the pot, summing to 1
      */
-    public static RationModel of(
-            Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
+    public static RationModel of(Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
         Build build = new Build(household, knowledge, needs, shares);
         PotRows.add(build);
         BowlRows.add(build);
@@ -76,8 +75,9 @@ public final class RationModel {
     /** kcal that a dog's additions bring over the batch. */
     double additionKcal(DogNeed dog, Solution solution) {
         double[] sum = {0};
-        build.dosesOf(dog).forEach((addition, variable) ->
-                sum[0] += solution.value(variable) * build.doseGrams(addition) * addition.kcalPerGram());
+        build.dosesOf(dog)
+                .forEach((addition, variable) ->
+                        sum[0] += solution.value(variable) * build.doseGrams(addition) * addition.kcalPerGram());
         return sum[0];
     }
 }

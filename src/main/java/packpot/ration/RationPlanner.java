@@ -45,12 +45,14 @@ public final class RationPlanner {
         for (int round = 1; ; round++) {
             RationModel model = RationModel.of(household, knowledge, needs, shares);
             Solution solution = solver.solve(
-                    model.linearModel(), new SolveLimits(Math.max(0.1, limits.seconds() - seconds), limits.relativeGap()));
+                    model.linearModel(),
+                    new SolveLimits(Math.max(0.1, limits.seconds() - seconds), limits.relativeGap()));
             seconds += solution.seconds();
             if (!solution.hasValues()) {
                 return new Outcome.None(model, solution.status() == Solution.Status.INFEASIBLE);
             }
-            Map<DogNeed, Double> next = shares(needs, model, solution, household.kitchen().days());
+            Map<DogNeed, Double> next =
+                    shares(needs, model, solution, household.kitchen().days());
             boolean outOfTime = seconds >= limits.seconds();
             if (settled(shares, next) || round == MOST_ROUNDS || outOfTime) {
                 return new Outcome.Found(model.amounts(solution, seconds));
@@ -68,8 +70,7 @@ public final class RationPlanner {
 
     private static Map<DogNeed, Double> shares(Needs needs, RationModel model, Solution solution, int days) {
         Map<DogNeed, Double> fromPot = new LinkedHashMap<>();
-        needs.dogs().forEach(dog ->
-                fromPot.put(dog, dog.kcalPerDay() * days - model.additionKcal(dog, solution)));
+        needs.dogs().forEach(dog -> fromPot.put(dog, dog.kcalPerDay() * days - model.additionKcal(dog, solution)));
         double all = fromPot.values().stream().mapToDouble(Double::doubleValue).sum();
         fromPot.replaceAll((dog, kcal) -> kcal / all);
         return fromPot;

@@ -54,7 +54,8 @@ final class ShapeRows {
             return;
         }
         double most = Math.min(
-                build.household.shape().oneFoodMost(), food.item().food().kitchen().mostShare());
+                build.household.shape().oneFoodMost(),
+                food.item().food().kitchen().mostShare());
         String label = food.item().food().label();
         String words = label + " at most " + percent(most) + " of cooked mass";
         build.model.atMost(
@@ -70,8 +71,7 @@ final class ShapeRows {
         Shape shape = build.household.shape();
         Expression foods = new Expression();
         Expression supplements = new Expression();
-        build.inPot.forEach((food, used) ->
-                (food.item().food().isSupplement() ? supplements : foods).add(1, used));
+        build.inPot.forEach((food, used) -> (food.item().food().isSupplement() ? supplements : foods).add(1, used));
         String most = "at most " + shape.mostFoods() + " foods in the pot";
         build.model.atMost(most, foods, shape.mostFoods(), wish(Wish.Kind.INGREDIENTS, "foods", most, 1));
         String fewest = "at least " + shape.fewestFoods() + " foods in the pot";

@@ -60,12 +60,14 @@ final class StockRows {
                 found[0] = food;
             }
         });
-        build.doses.values().forEach(doses -> doses.forEach((addition, count) -> {
-            if (addition.item().equals(item)) {
-                used.add(build.doseGrams(addition), count);
-                found[0] = addition;
-            }
-        }));
+        build.doses
+                .values()
+                .forEach(doses -> doses.forEach((addition, count) -> {
+                    if (addition.item().equals(item)) {
+                        used.add(build.doseGrams(addition), count);
+                        found[0] = addition;
+                    }
+                }));
         return found[0];
     }
 
@@ -90,7 +92,8 @@ final class StockRows {
         Variable inPot = build.inPot.get(food);
         if (inPot != null && item.onHandGrams() == 0 && !item.food().isSupplement()) {
             // Follows from the rest, but tells the solver early what a first gram costs.
-            build.model.atMost(name + " opens a pack", new Expression().add(1, inPot).add(-1, packs), 0, null);
+            build.model.atMost(
+                    name + " opens a pack", new Expression().add(1, inPot).add(-1, packs), 0, null);
         }
         Expression left = new Expression().add(packGrams, packs).add(-1, grams);
         if (item.wholePacksOnly()) {

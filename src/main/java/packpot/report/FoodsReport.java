@@ -25,14 +25,25 @@ public final class FoodsReport {
         StringBuilder text = new StringBuilder();
         for (UnsafeFoods.UnsafeFood unsafe : knowledge.unsafeFoods().inName(asked)) {
             if (unsafe.rule() == UnsafeFoods.Rule.BLOCK) {
-                text.append("\"").append(asked).append("\" is never planned: ").append(unsafe.food())
-                        .append(" harms dogs (").append(unsafe.why()).append(").\n");
+                text.append("\"")
+                        .append(asked)
+                        .append("\" is never planned: ")
+                        .append(unsafe.food())
+                        .append(" harms dogs (")
+                        .append(unsafe.why())
+                        .append(").\n");
             }
         }
         if (found.isEmpty()) {
-            List<String> labels = knowledge.foods().all().stream().map(Food::label).toList();
-            return text.append("No food is called ").append('"').append(asked).append('"')
-                    .append(Nearest.advice(asked, labels, 5)).append('\n').toString();
+            List<String> labels =
+                    knowledge.foods().all().stream().map(Food::label).toList();
+            return text.append("No food is called ")
+                    .append('"')
+                    .append(asked)
+                    .append('"')
+                    .append(Nearest.advice(asked, labels, 5))
+                    .append('\n')
+                    .toString();
         }
         TextTable table = new TextTable("lllr").row("food", "group", "figures for", "kcal per 100 g");
         for (Food food : found) {
@@ -53,7 +64,8 @@ public final class FoodsReport {
     private static String details(Food food, Knowledge knowledge) {
         StringBuilder text = new StringBuilder(food.label() + " (" + food.id() + ")\n");
         text.append(Wrap.item(food.name() + "; " + food.source() + ", " + food.found(), "  ", TextReport.WIDTH));
-        text.append(Wrap.item("cooked: " + String.join(", ", knowledge.preparations().methods(food)), "  ", TextReport.WIDTH));
+        text.append(Wrap.item(
+                "cooked: " + String.join(", ", knowledge.preparations().methods(food)), "  ", TextReport.WIDTH));
         Supplement supplement = food.supplement();
         if (supplement != null) {
             text.append(Wrap.item(
@@ -76,7 +88,9 @@ public final class FoodsReport {
                     constituent.column(),
                     known ? Show.number(100 * food.composition().perGram(constituent)) : "not known");
         }
-        return text.append("  per 100 g\n").append(table.render("    ", TextReport.WIDTH)).toString();
+        return text.append("  per 100 g\n")
+                .append(table.render("    ", TextReport.WIDTH))
+                .toString();
     }
 
     /** For programs. */
@@ -87,7 +101,9 @@ public final class FoodsReport {
             for (Constituent constituent : Constituent.values()) {
                 figures.put(
                         constituent.column(),
-                        food.composition().knows(constituent) ? 100 * food.composition().perGram(constituent) : null);
+                        food.composition().knows(constituent)
+                                ? 100 * food.composition().perGram(constituent)
+                                : null);
             }
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("id", food.id());

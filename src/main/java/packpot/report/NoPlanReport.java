@@ -18,7 +18,8 @@ public final class NoPlanReport {
         if (!misses.isEmpty()) {
             text.append("The nearest one misses these; loosen one of them, or add a food that brings what is short:\n");
             misses.forEach(miss -> text.append(Wrap.item(
-                    miss.wish().sentence() + String.format(Locale.ROOT, ", missed by %s %%", Show.number(100 * miss.share())),
+                    miss.wish().sentence()
+                            + String.format(Locale.ROOT, ", missed by %s %%", Show.number(100 * miss.share())),
                     "  ",
                     TextReport.WIDTH)));
         }

@@ -52,10 +52,11 @@ final class NutrientText {
         StringBuilder text = new StringBuilder();
         text.append("\nMinimums are the profile's own; the plan keeps ")
                 .append(Show.number(100 * plan.marginShare()))
-                .append(" % above them.\nEnergy of food: ").append(plan.foodEnergyRule()).append('\n');
-        boolean memory = verdict.dogs().stream()
-                .flatMap(dog -> dog.nutrients().stream())
-                .anyMatch(NutrientLine::fromMemory);
+                .append(" % above them.\nEnergy of food: ")
+                .append(plan.foodEnergyRule())
+                .append('\n');
+        boolean memory =
+                verdict.dogs().stream().flatMap(dog -> dog.nutrients().stream()).anyMatch(NutrientLine::fromMemory);
         if (memory) {
             text.append("m: a limit of this line was recalled, not read in print; see models/SOURCES.md\n");
         }

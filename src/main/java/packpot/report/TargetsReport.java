@@ -22,9 +22,12 @@ public final class TargetsReport {
     public static String text(Needs needs, Nutrients nutrients, Household household) {
         StringBuilder text = new StringBuilder();
         for (DogNeed need : needs.dogs()) {
-            text.append(need.dog().name()).append(", ")
-                    .append(Show.bodyWeight(need.dog().weightKg(), household.units())).append(", ")
-                    .append(need.energy().stage().words()).append('\n');
+            text.append(need.dog().name())
+                    .append(", ")
+                    .append(Show.bodyWeight(need.dog().weightKg(), household.units()))
+                    .append(", ")
+                    .append(need.energy().stage().words())
+                    .append('\n');
             text.append(Wrap.item(
                     String.format(
                             Locale.ROOT,
@@ -55,8 +58,11 @@ public final class TargetsReport {
             }
             text.append(table(need, nutrients).render("  ", TextReport.WIDTH)).append('\n');
         }
-        text.append("Figures are per 1000 kcal. Keys are resolved in models/SOURCES.md; memory: recalled, not read.\n\n");
-        return text.append(String.join("\n", Wrap.lines(Disclaimer.TEXT, TextReport.WIDTH))).append('\n').toString();
+        text.append(
+                "Figures are per 1000 kcal. Keys are resolved in models/SOURCES.md; memory: recalled, not read.\n\n");
+        return text.append(String.join("\n", Wrap.lines(Disclaimer.TEXT, TextReport.WIDTH)))
+                .append('\n')
+                .toString();
     }
 
     private static TextTable table(DogNeed need, Nutrients nutrients) {
@@ -74,7 +80,9 @@ public final class TargetsReport {
     }
 
     private static String label(Nutrients nutrients, String key) {
-        return nutrients.isRatio(key) ? nutrients.ratio(key).label() : nutrients.get(key).label();
+        return nutrients.isRatio(key)
+                ? nutrients.ratio(key).label()
+                : nutrients.get(key).label();
     }
 
     private static String unit(Nutrients nutrients, Limit limit) {
@@ -85,8 +93,10 @@ public final class TargetsReport {
         return switch (limit.kind()) {
             case MINIMUM -> "at least";
             case MAXIMUM -> "at most";
-            case DEPENDENT_MINIMUM -> "plus per " + nutrients.get(String.valueOf(limit.per())).unit() + " of "
-                    + nutrients.get(String.valueOf(limit.per())).label() + " above " + Show.number(limit.threshold());
+            case DEPENDENT_MINIMUM ->
+                "plus per " + nutrients.get(String.valueOf(limit.per())).unit() + " of "
+                        + nutrients.get(String.valueOf(limit.per())).label() + " above "
+                        + Show.number(limit.threshold());
         };
     }
 

@@ -48,28 +48,40 @@ public final class TextReport {
         list("Cautions", plan.cautions());
         list("At their limit, and so what the cost hangs on", plan.atTheirLimit());
         list("Taken for granted, since the scenario does not say", plan.defaults());
-        text.append('\n').append(String.join("\n", Wrap.lines(Disclaimer.TEXT, WIDTH))).append('\n');
+        text.append('\n')
+                .append(String.join("\n", Wrap.lines(Disclaimer.TEXT, WIDTH)))
+                .append('\n');
         return text.toString();
     }
 
     private void head() {
         text.append(plan.household()).append('\n');
-        text.append("=".repeat(Math.min(WIDTH, Math.max(20, plan.household().length())))).append('\n');
+        text.append("=".repeat(Math.min(WIDTH, Math.max(20, plan.household().length()))))
+                .append('\n');
         LocalDate last = plan.start().plusDays(plan.days() - 1L);
-        text.append("Cook on ").append(DATE.format(plan.start())).append("; feeds ").append(plan.days())
-                .append(" days, to ").append(DATE.format(last)).append('\n');
+        text.append("Cook on ")
+                .append(DATE.format(plan.start()))
+                .append("; feeds ")
+                .append(plan.days())
+                .append(" days, to ")
+                .append(DATE.format(last))
+                .append('\n');
         if (verdict.passed()) {
             text.append("Checked: every printed amount meets every minimum and maximum below\n");
         } else {
             text.append("FAILED THE CHECK. Do not feed this plan:\n");
             verdict.findings().forEach(finding -> text.append(Wrap.item(finding.toString(), "  ", WIDTH)));
         }
-        text.append(plan.proof().provedOptimal()
-                ? String.format(Locale.ROOT, "Cheapest: proved to %.2f %%", 100 * plan.proof().gapShare())
-                : String.format(
-                        Locale.ROOT,
-                        "Not proved cheapest: time ran out, it may be %.1f %% too dear",
-                        100 * plan.proof().gapShare()));
+        text.append(
+                plan.proof().provedOptimal()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Cheapest: proved to %.2f %%",
+                                100 * plan.proof().gapShare())
+                        : String.format(
+                                Locale.ROOT,
+                                "Not proved cheapest: time ran out, it may be %.1f %% too dear",
+                                100 * plan.proof().gapShare()));
         text.append("; ").append(money(plan.cost().perDay())).append(" a day\n");
     }
 
@@ -88,12 +100,14 @@ public final class TextReport {
             String raised = dog.minimumsRaisedBy() > 1
                     ? String.format(Locale.ROOT, ", minimums x %.2f", dog.minimumsRaisedBy())
                     : "";
-            grounds.computeIfAbsent("energy by " + dog.energyEquation() + memory, key -> new ArrayList<>()).add(dog.name());
-            grounds.computeIfAbsent("held to " + dog.profile() + raised, key -> new ArrayList<>()).add(dog.name());
+            grounds.computeIfAbsent("energy by " + dog.energyEquation() + memory, key -> new ArrayList<>())
+                    .add(dog.name());
+            grounds.computeIfAbsent("held to " + dog.profile() + raised, key -> new ArrayList<>())
+                    .add(dog.name());
         }
         text.append(table.render("  ", WIDTH));
-        grounds.forEach((ground, names) ->
-                text.append(Wrap.item(String.join(", ", names) + ": " + ground, "  ", WIDTH)));
+        grounds.forEach(
+                (ground, names) -> text.append(Wrap.item(String.join(", ", names) + ": " + ground, "  ", WIDTH)));
     }
 
     private void shopping() {
@@ -116,10 +130,12 @@ public final class TextReport {
         }
         Integer packs = line.packs();
         String amount = packs == null ? Show.weight(line.buyGramsAsBought(), units) : packs + " x";
-        boolean stays = packs != null && line.leftOverGrams() >= 1 && !line.section().equals("supplements");
+        boolean stays =
+                packs != null && line.leftOverGrams() >= 1 && !line.section().equals("supplements");
         String left = stays ? " (" + Show.weight(line.leftOverGrams(), units) + " stays)" : "";
         String pack = packs == null ? "" : line.pack() + left;
-        table.row(amount, money(line.pays()), line.label(), pack + (pack.isEmpty() || hand.isEmpty() ? "" : "; ") + hand);
+        table.row(
+                amount, money(line.pays()), line.label(), pack + (pack.isEmpty() || hand.isEmpty() ? "" : "; ") + hand);
     }
 
     private void pot() {
@@ -137,11 +153,12 @@ public final class TextReport {
                     ingredient.label(),
                     ingredient.measure(),
                     String.format(Locale.ROOT, "%.1f %%", 100 * ingredient.shareOfCookedMass()));
-            methods.computeIfAbsent(ingredient.preparation(), key -> new ArrayList<>()).add(ingredient.label());
+            methods.computeIfAbsent(ingredient.preparation(), key -> new ArrayList<>())
+                    .add(ingredient.label());
         }
         text.append(table.render("  ", WIDTH));
-        methods.forEach((method, labels) ->
-                text.append(Wrap.item(method + ": " + String.join("; ", labels), "  ", WIDTH)));
+        methods.forEach(
+                (method, labels) -> text.append(Wrap.item(method + ": " + String.join("; ", labels), "  ", WIDTH)));
         if (plan.pot().stream().anyMatch(Plan.Ingredient::stirredIn)) {
             title("Stirred into the whole batch when it has cooled to warm; crush tablets to powder");
             text.append(stirredIn.render("  ", WIDTH));
@@ -172,34 +189,57 @@ public final class TextReport {
         return addition.onDays().size() == plan.days()
                 ? "once a day"
                 : "on day" + (addition.onDays().size() == 1 ? " " : "s ")
-                        + String.join(", ", addition.onDays().stream().map(String::valueOf).toList());
+                        + String.join(
+                                ", ",
+                                addition.onDays().stream().map(String::valueOf).toList());
     }
 
     private void kitchen() {
         Plan.Batch batch = plan.batch();
         title("Bags and freezer");
-        text.append("  cooked batch: ").append(Show.weight(batch.cookedGrams(), units)).append(" (")
-                .append(Show.grams(batch.cookedGrams())).append("), ").append(Show.volume(batch.millilitres(), units)).append('\n');
+        text.append("  cooked batch: ")
+                .append(Show.weight(batch.cookedGrams(), units))
+                .append(" (")
+                .append(Show.grams(batch.cookedGrams()))
+                .append("), ")
+                .append(Show.volume(batch.millilitres(), units))
+                .append('\n');
         Integer loads = batch.potLoads();
         if (loads != null) {
             text.append("  pot: filled ").append(loads).append(loads == 1 ? " time\n" : " times\n");
         }
-        text.append("  ").append(batch.bags()).append(" bags (").append(batch.bag()).append("), ")
-                .append(Show.grams(batch.gramsPerBag())).append(" in each; ").append(batch.bagsFrozen())
-                .append(" go into the freezer, the others\n  feed the first ").append(batch.fridgeDays()).append(" days from the fridge\n");
+        text.append("  ")
+                .append(batch.bags())
+                .append(" bags (")
+                .append(batch.bag())
+                .append("), ")
+                .append(Show.grams(batch.gramsPerBag()))
+                .append(" in each; ")
+                .append(batch.bagsFrozen())
+                .append(" go into the freezer, the others\n  feed the first ")
+                .append(batch.fridgeDays())
+                .append(" days from the fridge\n");
         Double taken = batch.freezerMl();
         Double free = batch.freezerFreeMl();
         if (taken != null && free != null) {
-            text.append("  freezer: ").append(Show.volume(taken, units)).append(" taken of ")
-                    .append(Show.volume(free, units)).append(" free\n");
+            text.append("  freezer: ")
+                    .append(Show.volume(taken, units))
+                    .append(" taken of ")
+                    .append(Show.volume(free, units))
+                    .append(" free\n");
         }
-        text.append("  left in the pot after all portions: ").append(Show.grams(batch.spareGrams())).append('\n');
+        text.append("  left in the pot after all portions: ")
+                .append(Show.grams(batch.spareGrams()))
+                .append('\n');
     }
 
     private void cost() {
         title("Cost");
-        text.append("  ").append(money(plan.cost().atTheTill())).append(" at the till; ")
-                .append(money(plan.cost().ofTheBatch())).append(" of it for this batch, the rest stays in open packs that keep\n");
+        text.append("  ")
+                .append(money(plan.cost().atTheTill()))
+                .append(" at the till; ")
+                .append(money(plan.cost().ofTheBatch()))
+                .append(" of it for this batch, the rest stays in open packs that keep\n");
         TextTable table = new TextTable("lr");
         table.row("all dogs", money(plan.cost().perDay()) + " a day");
         plan.cost().perDogPerDay().forEach(dog -> table.row(dog.dog(), money(dog.perDay()) + " a day"));

@@ -55,7 +55,12 @@ public final class LinearModel<T> {
      * @param lower may be minus infinity
      * @param upper may be infinity
      */
-    public record Row<T>(String name, Expression expression, double lower, double upper, @Nullable T tag) {}
+    public record Row<T>(
+            String name,
+            Expression expression,
+            double lower,
+            double upper,
+            @Nullable T tag) {}
 
     private final List<Variable> variables = new ArrayList<>();
     private final List<Row<T>> rows = new ArrayList<>();

@@ -21,12 +21,25 @@ public final class MpsWriter {
         StringBuilder text = new StringBuilder();
         List<Row<T>> rows = model.rows();
         for (int i = 0; i < rows.size(); i++) {
-            text.append("* R").append(i + 1).append(' ').append(plain(rows.get(i).name())).append('\n');
+            text.append("* R")
+                    .append(i + 1)
+                    .append(' ')
+                    .append(plain(rows.get(i).name()))
+                    .append('\n');
         }
-        model.variables().forEach(v -> text.append("* ").append(column(v)).append(' ').append(plain(v.name())).append('\n'));
+        model.variables()
+                .forEach(v -> text.append("* ")
+                        .append(column(v))
+                        .append(' ')
+                        .append(plain(v.name()))
+                        .append('\n'));
         text.append("NAME ").append(name.replaceAll("\\s+", "_")).append("\nROWS\n N COST\n");
         for (int i = 0; i < rows.size(); i++) {
-            text.append(' ').append(kind(rows.get(i))).append(" R").append(i + 1).append('\n');
+            text.append(' ')
+                    .append(kind(rows.get(i)))
+                    .append(" R")
+                    .append(i + 1)
+                    .append('\n');
         }
         columns(text, model, rows);
         text.append("RHS\n");
@@ -66,7 +79,9 @@ public final class MpsWriter {
         model.objective().forEach((v, coefficient) -> byColumn.get(v.index()).put("COST", coefficient));
         for (int i = 0; i < rows.size(); i++) {
             String row = "R" + (i + 1);
-            rows.get(i).expression().forEach((v, coefficient) -> byColumn.get(v.index()).put(row, coefficient));
+            rows.get(i)
+                    .expression()
+                    .forEach((v, coefficient) -> byColumn.get(v.index()).put(row, coefficient));
         }
         text.append("COLUMNS\n");
         boolean integers = false;
@@ -87,7 +102,9 @@ public final class MpsWriter {
     }
 
     private static void marker(StringBuilder text, boolean begins) {
-        text.append(" MARKER 'MARKER' ").append(begins ? "'INTORG'" : "'INTEND'").append('\n');
+        text.append(" MARKER 'MARKER' ")
+                .append(begins ? "'INTORG'" : "'INTEND'")
+                .append('\n');
     }
 
     private static <T> void ranges(StringBuilder text, List<Row<T>> rows) {
@@ -126,11 +143,23 @@ public final class MpsWriter {
     }
 
     private static void bound(StringBuilder text, String kind, Variable variable, double value) {
-        text.append(' ').append(kind).append(" BND ").append(column(variable)).append(' ').append(number(value)).append('\n');
+        text.append(' ')
+                .append(kind)
+                .append(" BND ")
+                .append(column(variable))
+                .append(' ')
+                .append(number(value))
+                .append('\n');
     }
 
     private static void line(StringBuilder text, String first, String second, double value) {
-        text.append(' ').append(first).append(' ').append(second).append(' ').append(number(value)).append('\n');
+        text.append(' ')
+                .append(first)
+                .append(' ')
+                .append(second)
+                .append(' ')
+                .append(number(value))
+                .append('\n');
     }
 
     private static String number(double value) {

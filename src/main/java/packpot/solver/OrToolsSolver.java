@@ -71,9 +71,11 @@ public final class OrToolsSolver implements Solver {
         }
         for (Row<T> row : model.rows()) {
             double scale = scale(row.expression());
-            MPConstraint constraint = solver.makeConstraint(finite(row.lower() * scale), finite(row.upper() * scale), "");
-            row.expression().forEach((v, coefficient) ->
-                    constraint.setCoefficient(variables.get(v.index()), coefficient * scale));
+            MPConstraint constraint =
+                    solver.makeConstraint(finite(row.lower() * scale), finite(row.upper() * scale), "");
+            row.expression()
+                    .forEach((v, coefficient) ->
+                            constraint.setCoefficient(variables.get(v.index()), coefficient * scale));
         }
         MPObjective objective = solver.objective();
         model.objective().forEach((v, coefficient) -> objective.setCoefficient(variables.get(v.index()), coefficient));
@@ -156,12 +158,13 @@ public final class OrToolsSolver implements Solver {
         for (Row<T> row : model.rows()) {
             double value = row.expression().value(values);
             double[] size = {1};
-            row.expression().forEach((v, coefficient) ->
-                    size[0] = Math.max(size[0], Math.abs(coefficient * values[v.index()])));
+            row.expression()
+                    .forEach((v, coefficient) ->
+                            size[0] = Math.max(size[0], Math.abs(coefficient * values[v.index()])));
             double slack = ROW_TOLERANCE * size[0];
             if (value < row.lower() - slack || value > row.upper() + slack) {
-                throw new SolverException("the solver's answer breaks \"" + row.name() + "\": " + value + " is not within "
-                        + row.lower() + " and " + row.upper());
+                throw new SolverException("the solver's answer breaks \"" + row.name() + "\": " + value
+                        + " is not within " + row.lower() + " and " + row.upper());
             }
         }
     }

@@ -15,13 +15,15 @@ import org.jspecify.annotations.Nullable;
 public record Price(double amount, @Nullable Quantity per) {
 
     private static final Map<String, String> SYMBOLS = Map.of("$", "USD", "€", "EUR", "£", "GBP", "¥", "JPY");
-    private static final Pattern TEXT = Pattern.compile("\\s*([$€£¥]?)\\s*(\\d*\\.?\\d+)\\s*([A-Za-z]{3})?\\s*(?:(?:/|per\\s)\\s*(.+))?");
+    private static final Pattern TEXT =
+            Pattern.compile("\\s*([$€£¥]?)\\s*(\\d*\\.?\\d+)\\s*([A-Za-z]{3})?\\s*(?:(?:/|per\\s)\\s*(.+))?");
 
     /** Reads "$4.49", "4.49", "4.49 EUR", "$4.49/lb" or "$1.20 per 100 g". */
     public static Price parse(String text, String currencyCode) throws UnitException {
         Matcher matcher = TEXT.matcher(text);
         if (!matcher.matches()) {
-            throw new UnitException("read \"" + text + "\", expected a price such as \"$4.49\" for a pack or \"$4.49/lb\"");
+            throw new UnitException(
+                    "read \"" + text + "\", expected a price such as \"$4.49\" for a pack or \"$4.49/lb\"");
         }
         String symbol = matcher.group(1);
         String code = matcher.group(3);
@@ -29,8 +31,8 @@ public record Price(double amount, @Nullable Quantity per) {
         // A dollar sign stands for any dollar; a named code must be the household's own.
         boolean anyDollar = "$".equals(symbol) && currencyCode.endsWith("D");
         if (named != null && !named.equals(currencyCode) && !anyDollar) {
-            throw new UnitException("read \"" + text + "\" in " + named + ", but the household's currency is " + currencyCode
-                    + "; write all prices in one currency, or change \"currency\"");
+            throw new UnitException("read \"" + text + "\" in " + named + ", but the household's currency is "
+                    + currencyCode + "; write all prices in one currency, or change \"currency\"");
         }
         String per = matcher.group(4);
         return new Price(Double.parseDouble(matcher.group(2)), per == null ? null : per(per.strip()));

@@ -36,8 +36,8 @@ public record Quantity(double inBaseUnits, Dimension dimension) {
             end = matcher.end();
         }
         if (parts.isEmpty() || !trimmed.substring(end).isBlank()) {
-            throw new UnitException("read " + quote(text) + ", expected " + expected.words() + " with its unit, such as "
-                    + expected.example());
+            throw new UnitException("read " + quote(text) + ", expected " + expected.words()
+                    + " with its unit, such as " + expected.example());
         }
         double sum = parts.stream().mapToDouble(Quantity::inBaseUnits).sum();
         return new Quantity(sum, expected);
@@ -47,12 +47,12 @@ public record Quantity(double inBaseUnits, Dimension dimension) {
             throws UnitException {
         Unit unit = BY_SPELLING.get(unitText.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT));
         if (unit == null) {
-            throw new UnitException("read " + quote(whole) + ": " + quote(unitText) + " is not a unit known here; expected "
-                    + expected.words() + " in one of: " + symbols(expected));
+            throw new UnitException("read " + quote(whole) + ": " + quote(unitText)
+                    + " is not a unit known here; expected " + expected.words() + " in one of: " + symbols(expected));
         }
         if (unit.dimension() != expected) {
-            throw new UnitException("read " + quote(whole) + ", which is " + unit.dimension().words() + "; expected "
-                    + expected.words() + ", such as " + expected.example());
+            throw new UnitException("read " + quote(whole) + ", which is "
+                    + unit.dimension().words() + "; expected " + expected.words() + ", such as " + expected.example());
         }
         double amount = number(number) * unit.inBaseUnit();
         if (!Double.isFinite(amount)) {

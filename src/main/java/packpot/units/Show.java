@@ -59,7 +59,9 @@ public final class Show {
             return String.format(Locale.ROOT, "%d ml", Math.round(millilitres / 10) * 10);
         }
         double cups = millilitres / Unit.CUP.inBaseUnit();
-        return cups < 0.125 ? fraction(millilitres / Unit.TABLESPOON.inBaseUnit(), 4) + " tbsp" : fraction(cups, 8) + " cup";
+        return cups < 0.125
+                ? fraction(millilitres / Unit.TABLESPOON.inBaseUnit(), 4) + " tbsp"
+                : fraction(cups, 8) + " cup";
     }
 
     /** A count in parts of the given size: 1.25 in quarters is "1 1/4". */

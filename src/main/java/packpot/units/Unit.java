@@ -32,6 +32,7 @@ public enum Unit {
 
     private final Dimension dimension;
     private final double inBaseUnit;
+
     @SuppressWarnings("ImmutableEnumChecker") // a list made by List.of does not change
     private final List<String> spellings;
 
