@@ -17,6 +17,9 @@ import packpot.units.Show;
  */
 final class StockRows {
 
+    /** Next to nothing, so that a supplement which costs nothing is still not given for nothing. */
+    private static final double FREE_SUPPLEMENT_PER_GRAM = 1e-4;
+
     private StockRows() {}
 
     static void add(Build build) {
@@ -29,7 +32,11 @@ final class StockRows {
             }
             String name = item.food().label();
             if (item.onHandGrams() > 0) {
-                used.add(-1, build.model.variable(name + " from hand", 0, item.onHandGrams()));
+                Variable fromHand = build.model.variable(name + " from hand", 0, item.onHandGrams());
+                used.add(-1, fromHand);
+                if (item.food().isSupplement()) {
+                    build.model.objective().add(FREE_SUPPLEMENT_PER_GRAM, fromHand);
+                }
             }
             if (!item.outOfStock()) {
                 used.add(-1, bought(build, key, cash));

@@ -1,0 +1,92 @@
+package packpot.audit;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import packpot.plan.Plan;
+
+/** Copies of a plan with one error each, for every figure, yes or no, and list in it, found by walking its records. */
+final class PlantedErrors {
+    private static final double SHARE = 0.03;
+    private static final int LEAST = 1;
+
+    private PlantedErrors() {}
+
+    /** Broken copies by the place and the kind of their error, such as "dogs[0].potGramsPerDay up". */
+    static Map<String, Plan> in(Plan plan) {
+        Map<String, Plan> broken = new LinkedHashMap<>();
+        variants("", plan).forEach((place, copy) -> broken.put(place, (Plan) copy));
+        return broken;
+    }
+
+    private static Map<String, Object> variants(String place, Object value) {
+        Map<String, Object> variants = new LinkedHashMap<>();
+        if (value instanceof Record whole) {
+            Object[] parts = parts(whole);
+            RecordComponent[] components = whole.getClass().getRecordComponents();
+            for (int i = 0; i < parts.length; i++) {
+                int at = i;
+                String name = place.isEmpty() ? components[i].getName() : place + "." + components[i].getName();
+                variants(name, parts[i]).forEach((where, part) -> {
+                    Object[] copy = parts.clone();
+                    copy[at] = part;
+                    variants.put(where, rebuilt(whole, copy));
+                });
+            }
+        } else if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                int at = i;
+                List<Object> shorter = new ArrayList<>(list);
+                shorter.remove(i);
+                variants.put(place + "[" + i + "] left out", shorter);
+                List<Object> longer = new ArrayList<>(list);
+                longer.add(list.get(i));
+                variants.put(place + "[" + i + "] twice", longer);
+                variants(place + "[" + i + "]", list.get(i)).forEach((where, part) -> {
+                    List<Object> copy = new ArrayList<>(list);
+                    copy.set(at, part);
+                    variants.put(where, copy);
+                });
+            }
+        } else if (value instanceof Double number) {
+            double change = Math.max(SHARE * Math.abs(number), LEAST);
+            variants.put(place + " up", number + change);
+            variants.put(place + " down", number - change);
+        } else if (value instanceof Boolean said) {
+            variants.put(place + " denied", !said);
+        } else if (value instanceof Integer number) {
+            int change = Math.max((int) Math.ceil(SHARE * Math.abs(number)), LEAST);
+            variants.put(place + " up", number + change);
+            variants.put(place + " down", number - change);
+        }
+        return variants;
+    }
+
+    private static Object[] parts(Record whole) {
+        return Arrays.stream(whole.getClass().getRecordComponents())
+                .map(component -> {
+                    try {
+                        return component.getAccessor().invoke(whole);
+                    } catch (ReflectiveOperationException e) {
+                        throw new AssertionError(e);
+                    }
+                })
+                .toArray();
+    }
+
+    private static Object rebuilt(Record whole, Object[] parts) {
+        try {
+            Class<?>[] types = Arrays.stream(whole.getClass().getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new);
+            Constructor<?> constructor = whole.getClass().getDeclaredConstructor(types);
+            return constructor.newInstance(parts);
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
