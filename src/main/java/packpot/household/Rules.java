@@ -18,4 +18,10 @@ public record Rules(
         double sodiumMostGramsPer1000Kcal,
         double leftoverWorthShare,
         double foodRoundingGrams,
-        double oilRoundingGrams) {}
+        double oilRoundingGrams) {
+
+    /** How finely a food is weighed into the pot. */
+    public double stepGrams(PantryItem item, Shape shape) {
+        return shape.minorGroups().contains(item.food().group()) ? oilRoundingGrams : foodRoundingGrams;
+    }
+}

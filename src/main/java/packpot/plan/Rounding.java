@@ -23,9 +23,10 @@ final class Rounding {
         if (supplement != null) {
             return Math.round(grams / supplement.potStepGrams()) * supplement.potStepGrams();
         }
-        double step = household.shape().minorGroups().contains(item.food().group())
-                ? household.rules().oilRoundingGrams()
-                : household.rules().foodRoundingGrams();
+        if (Math.abs(grams - Math.rint(grams)) < CLOSE_GRAMS) {
+            return Math.rint(grams);
+        }
+        double step = household.rules().stepGrams(item, household.shape());
         double rounded = Math.round(grams / step) * step;
         double most = mostToBeHad(item, grams);
         return rounded <= most + CLOSE_GRAMS ? rounded : Math.floor(most + CLOSE_GRAMS);

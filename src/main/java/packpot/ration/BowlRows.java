@@ -59,6 +59,7 @@ final class BowlRows {
     /** For adults at maintenance what is stirred into the whole batch is not measured into bowls again. */
     private static Variable choice(Build build, DogNeed dog, Prepared addition, String name) {
         Variable choice = build.model.choice(name + " given");
+        build.given.add(choice);
         build.inPot.forEach((food, inPot) -> {
             if (dog.energy().stage() == LifeStage.ADULT && food.item().equals(addition.item())) {
                 build.model.atMost(

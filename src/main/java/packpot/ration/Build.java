@@ -39,6 +39,8 @@ final class Build {
     final Map<Prepared, Variable> inPot = new LinkedHashMap<>();
     /** Doses of each addition to each dog's bowls over the whole batch. */
     final Map<DogNeed, Map<Prepared, Variable>> doses = new LinkedHashMap<>();
+    /** Whether an addition is given at all. */
+    final List<Variable> given = new ArrayList<>();
     /** Edible grams that come out of bought packs, and the packs. */
     final Map<Prepared, Variable> boughtGrams = new LinkedHashMap<>();
 

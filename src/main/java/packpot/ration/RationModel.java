@@ -1,5 +1,6 @@
 package packpot.ration;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import packpot.household.Household;
@@ -9,12 +10,14 @@ import packpot.household.Wish;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
 import packpot.plan.Amounts;
+import packpot.solver.Expression;
 import packpot.solver.LinearModel;
 import packpot.solver.Solution;
 
 /** The whole model of one household and one cook day, and the way back from a solution to amounts. */
 public final class RationModel {
     private static final double NOTHING_GRAMS = 1e-3;
+    private static final double NOTHING_MONEY = 1e-6;
 
     private final Build build;
 
@@ -43,7 +46,7 @@ public final class RationModel {
     }
 
     /** The amounts of a solution. */
-    Amounts amounts(Solution solution, double seconds) {
+    Amounts amounts(Solution solution, double bound, double gap, double seconds) {
         Map<PantryItem, Double> pot = new LinkedHashMap<>();
         build.potGrams.forEach((food, variable) -> {
             double grams = solution.value(variable);
@@ -67,9 +70,39 @@ public final class RationModel {
                 pot,
                 doses,
                 solution.objective(),
-                solution.bound(),
-                solution.status() == Solution.Status.OPTIMAL,
+                bound,
+                solution.objective() - bound <= gap * Math.abs(solution.objective()) + NOTHING_MONEY,
                 seconds);
+    }
+
+    /**
+     * The model once more with every choice as it was found (which foods, how many packs, which additions), and foods
+     * weighed in whole steps: what a kitchen scale can do.
+     *
+     * @param stepGrams of foods that are neither used up by whole packs nor wished in a given amount
+     */
+    LinearModel<Wish> measured(Solution found, double stepGrams) {
+        Map<Integer, Double> fixed = new HashMap<>();
+        build.inPot.values().forEach(v -> fixed.put(v.index(), found.value(v)));
+        build.packs.values().forEach(v -> fixed.put(v.index(), found.value(v)));
+        build.given.forEach(v -> fixed.put(v.index(), found.value(v)));
+        LinearModel<Wish> model = build.model.withFixed(fixed);
+        build.potGrams.forEach((food, grams) -> {
+            PantryItem item = food.item();
+            boolean free = !item.food().isSupplement() && item.mustUseGrams() == 0 && !item.wholePacksOnly();
+            if (free && found.value(grams) > NOTHING_GRAMS) {
+                double step = Math.min(stepGrams, build.rules().stepGrams(item, build.household.shape()));
+                LinearModel.Variable own = model.variables().get(grams.index());
+                LinearModel.Variable count =
+                        model.whole(item.food().label() + " weighed", 0, Math.ceil(own.upper() / step));
+                model.equal(
+                        item.food().label() + " weighed",
+                        new Expression().add(1, own).add(-step, count),
+                        0,
+                        null);
+            }
+        });
+        return model;
     }
 
     /** kcal that a dog's additions bring over the batch. */

@@ -18,6 +18,11 @@ import packpot.solver.Solver;
  */
 public final class RationPlanner {
     private static final int MOST_ROUNDS = 5;
+    /** The rest of the gap is left for weighing in whole steps. */
+    private static final double SEARCH_SHARE_OF_GAP = 0.7;
+
+    private static final double MEASURE_SECONDS = 1;
+    private static final double MEASURE_GAP = 1e-5;
     /** As far as the energy band can take up. */
     private static final double SETTLED = 5e-3;
 
@@ -46,7 +51,8 @@ public final class RationPlanner {
             RationModel model = RationModel.of(household, knowledge, needs, shares);
             Solution solution = solver.solve(
                     model.linearModel(),
-                    new SolveLimits(Math.max(0.1, limits.seconds() - seconds), limits.relativeGap()));
+                    new SolveLimits(
+                            Math.max(0.1, limits.seconds() - seconds), limits.relativeGap() * SEARCH_SHARE_OF_GAP));
             seconds += solution.seconds();
             if (!solution.hasValues()) {
                 return new Outcome.None(model, solution.status() == Solution.Status.INFEASIBLE);
@@ -55,10 +61,33 @@ public final class RationPlanner {
                     shares(needs, model, solution, household.kitchen().days());
             boolean outOfTime = seconds >= limits.seconds();
             if (settled(shares, next) || round == MOST_ROUNDS || outOfTime) {
-                return new Outcome.Found(model.amounts(solution, seconds));
+                Solution measured = measured(household, model, solution, limits.relativeGap());
+                return new Outcome.Found(model.amounts(
+                        measured, solution.bound(), limits.relativeGap(), seconds + measured.seconds()));
             }
             shares = next;
         }
+    }
+
+    /**
+     * The same choices in amounts that a kitchen scale shows. Where round steps do not fit between the limits or cost more
+     * than the gap, as in a small batch, finer ones are tried; where none fit the solution stays as it is, and the audit
+     * judges it.
+     */
+    private Solution measured(Household household, RationModel model, Solution found, double gap) {
+        Solution best = found;
+        double round = household.rules().foodRoundingGrams();
+        for (double grams : new double[] {round, household.rules().oilRoundingGrams()}) {
+            Solution measured =
+                    solver.solve(model.measured(found, grams), new SolveLimits(MEASURE_SECONDS, MEASURE_GAP));
+            if (measured.hasValues()) {
+                best = measured;
+                if (measured.objective() - found.bound() <= gap * Math.abs(measured.objective())) {
+                    return measured;
+                }
+            }
+        }
+        return best;
     }
 
     /** The shares when no addition carries energy. */

@@ -17,9 +17,6 @@ import packpot.units.Show;
  */
 final class StockRows {
 
-    /** Next to nothing, so that a supplement which costs nothing is still not given for nothing. */
-    private static final double FREE_SUPPLEMENT_PER_GRAM = 1e-4;
-
     private StockRows() {}
 
     static void add(Build build) {
@@ -35,7 +32,7 @@ final class StockRows {
                 Variable fromHand = build.model.variable(name + " from hand", 0, item.onHandGrams());
                 used.add(-1, fromHand);
                 if (item.food().isSupplement()) {
-                    build.model.objective().add(FREE_SUPPLEMENT_PER_GRAM, fromHand);
+                    build.model.objective().add(cheapestFoodPerGram(build), fromHand);
                 }
             }
             if (!item.outOfStock()) {
@@ -56,6 +53,15 @@ final class StockRows {
             String words = "spend at most " + Show.money(budget, build.household.currency());
             build.model.atMost(words, cash, budget, new Wish(Wish.Kind.BUDGET, "", "budget", words, budget));
         }
+    }
+
+    /** What a gram of a supplement that costs nothing counts as, so that it is not given for nothing. */
+    private static double cheapestFoodPerGram(Build build) {
+        return build.household.pantry().stream()
+                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
+                .mapToDouble(PantryItem::pricePerGram)
+                .min()
+                .orElse(0);
     }
 
     /** Adds what pot and bowls take of a food; gives its prepared form, or null when nothing can take it. */

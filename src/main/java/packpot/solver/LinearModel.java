@@ -2,6 +2,7 @@ package packpot.solver;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -123,6 +124,31 @@ public final class LinearModel<T> {
 
     public List<Row<T>> rows() {
         return List.copyOf(rows);
+    }
+
+    /**
+     * The same model with other bounds on some variables; variables keep their indexes. More rows and variables can be
+     * added to the copy.
+     *
+     * @param fixed values at which variables are held, by index
+     */
+    public LinearModel<T> withFixed(Map<Integer, Double> fixed) {
+        LinearModel<T> copy = new LinearModel<>();
+        for (Variable v : variables) {
+            Double value = fixed.get(v.index);
+            copy.add(v.name, value == null ? v.lower : value, value == null ? v.upper : value, v.integer);
+        }
+        for (Row<T> row : rows) {
+            copy.row(row.name(), copy.translated(row.expression()), row.lower(), row.upper(), row.tag());
+        }
+        copy.objective.add(1, copy.translated(objective));
+        return copy;
+    }
+
+    private Expression translated(Expression expression) {
+        Expression own = new Expression();
+        expression.forEach((v, coefficient) -> own.add(coefficient, variables.get(v.index)));
+        return own;
     }
 
     public boolean hasIntegers() {
