@@ -11,6 +11,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.dog.EnergyNeed;
+import packpot.dog.LifeStage;
 import packpot.food.Constituent;
 import packpot.food.Nutrient;
 import packpot.food.Nutrients;
@@ -25,6 +26,9 @@ import packpot.profile.ProfileStage;
 /** Energy and every nutrient of one dog, from the printed portion and doses. */
 final class DogCheck {
     private static final double ENERGY_TOLERANCE = 0.01;
+    /** A kitchen scale shows whole grams; for a very small dog one gram a day is more than the tolerance. */
+    private static final double SCALE_GRAMS = 1;
+
     private static final double CLOSE = 1e-6;
 
     private final Household household;
@@ -52,11 +56,13 @@ final class DogCheck {
         stated(dog, bowls, need, target);
         Ledger ledger = ledger(bowls);
         double kcalPerDay = ledger.kcal() / plan.days();
-        if (Math.abs(kcalPerDay - target) > ENERGY_TOLERANCE * target) {
+        double kcalPerGram = bowls.potGramsPerDay() == 0 ? 0 : kcalPerDay / bowls.potGramsPerDay();
+        double tolerance = Math.max(ENERGY_TOLERANCE * target, SCALE_GRAMS * kcalPerGram);
+        if (Math.abs(kcalPerDay - target) > tolerance) {
             find(dog, "energy is %.1f kcal a day, more than 1 %% off the target of %.1f", kcalPerDay, target);
         }
         additions(dog, need, bowls, ledger);
-        supplementCaps(dog, bowls, ledger.kcal());
+        supplementCaps(dog, need, bowls, ledger.kcal());
         return new DogAudit(dog.name(), target, kcalPerDay, nutrients(dog, need, ledger));
     }
 
@@ -70,6 +76,10 @@ final class DogCheck {
                     "the plan states another weight or energy than %.1f kg and %.1f kcal a day",
                     dog.weightKg(),
                     target);
+        }
+        double raise = raise(dog, need, knowledge.profiles().forDog(household.profileOf(dog), dog, need));
+        if (off(bowls.minimumsRaisedBy(), raise)) {
+            find(dog, "minimums are raised by %.4f, the plan says %.4f", raise, bowls.minimumsRaisedBy());
         }
         int meals = bowls.potGramsPerMeal().stream().mapToInt(Integer::intValue).sum();
         if (meals != bowls.potGramsPerDay() || bowls.potGramsPerMeal().size() != plan.mealsPerDay()) {
@@ -129,7 +139,7 @@ final class DogCheck {
         }
     }
 
-    private void supplementCaps(Dog dog, Plan.DogPlan bowls, double kcal) {
+    private void supplementCaps(Dog dog, EnergyNeed need, Plan.DogPlan bowls, double kcal) {
         double fed =
                 plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
         double cooked = fed * plan.days() + plan.batch().spareGrams();
@@ -148,13 +158,17 @@ final class DogCheck {
                         ? addition.gramsPerDose() * addition.onDays().size()
                         : 0;
             }
-            if (grams > supplement.mostGramsPer1000Kcal() * kcal / 1000 * (1 + CLOSE)) {
+            boolean builds = need.stage() == LifeStage.GROWTH
+                    || need.stage() == LifeStage.GESTATION
+                    || need.stage() == LifeStage.LACTATION;
+            double most = builds ? supplement.mostGramsPer1000KcalGrowing() : supplement.mostGramsPer1000Kcal();
+            if (grams > most * kcal / 1000 * (1 + CLOSE)) {
                 find(
                         dog,
                         "%.2f g of %s per 1000 kcal, at most %.2f g",
                         grams / kcal * 1000,
                         item.food().label(),
-                        supplement.mostGramsPer1000Kcal());
+                        most);
             }
         }
     }

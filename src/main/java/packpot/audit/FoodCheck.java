@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import packpot.dog.Dog;
+import packpot.food.Dosing;
 import packpot.food.Supplement;
 import packpot.food.UnsafeFoods;
 import packpot.household.Avoidance;
@@ -113,6 +114,9 @@ final class FoodCheck {
         if (item.place() == packpot.food.Place.POT) {
             find(addition.label(), "belongs into the pot, not into bowls");
         }
+        if (addition.gramsPerDose() > supplement.mostDosesPerDay() * supplement.smallestDoseGrams() * (1 + 1e-9)) {
+            find(addition.label(), "more than " + supplement.mostDosesPerDay() + " doses in one bowl");
+        }
         double parts = addition.gramsPerDose() / (supplement.smallestPart() * supplement.gramsPerMeasure());
         if (parts < 1 - 1e-6 || Math.abs(parts - Math.rint(parts)) > 1e-6) {
             find(addition.label(), "a dose that cannot be measured: " + addition.gramsPerDose() + " g");
@@ -121,6 +125,12 @@ final class FoodCheck {
         if (!inDays
                 || new HashSet<>(addition.onDays()).size() != addition.onDays().size()) {
             find(addition.label(), "is given on days that are not in the batch, or twice on one day");
+        }
+        if (supplement.dosing() == Dosing.DAILY && addition.onDays().size() != plan.days()) {
+            find(
+                    addition.label(),
+                    "is to be given every day, but is given on "
+                            + addition.onDays().size() + " days");
         }
     }
 
@@ -167,13 +177,22 @@ final class FoodCheck {
                 find(ingredient.label(), "is listed as what it is not");
                 continue;
             }
+            double share = ingredient.grams() * item.preparation().yieldCookedOverRaw() / cooked;
+            if (Math.abs(share - ingredient.shareOfCookedMass()) > CLOSE_SHARE) {
+                find(
+                        ingredient.label(),
+                        String.format(
+                                Locale.ROOT,
+                                "is %.4f %% of cooked mass, the plan says %.4f %%",
+                                100 * share,
+                                100 * ingredient.shareOfCookedMass()));
+            }
             if (item.food().isSupplement()) {
                 continue;
             }
             foods++;
-            double share = ingredient.grams() * item.preparation().yieldCookedOverRaw() / cooked;
             double most = Math.min(shape.oneFoodMost(), item.food().kitchen().mostShare());
-            if (share > most + CLOSE_SHARE || Math.abs(share - ingredient.shareOfCookedMass()) > CLOSE_SHARE) {
+            if (share > most + CLOSE_SHARE) {
                 find(
                         ingredient.label(),
                         String.format(

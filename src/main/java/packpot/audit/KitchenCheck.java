@@ -71,8 +71,10 @@ final class KitchenCheck {
 
     private void bags(Kitchen kitchen, double ml, double grams) {
         Plan.Batch batch = plan.batch();
-        if (batch.bags() * kitchen.bagUsableMl() < ml * (1 - CLOSE)
-                || (batch.bags() - 1) * kitchen.bagUsableMl() >= ml) {
+        double bagDays = (double) kitchen.days() / batch.bags();
+        boolean needed = (batch.bags() - 1) * kitchen.bagUsableMl() < ml
+                || (double) kitchen.days() / (batch.bags() - 1) > Math.max(1, kitchen.fridgeDays());
+        if (batch.bags() * kitchen.bagUsableMl() < ml * (1 - CLOSE) || !needed) {
             find("bags", "%.0f ml do not make %d bags of %.0f ml", ml, batch.bags(), kitchen.bagUsableMl());
         }
         same("grams per bag", batch.gramsPerBag(), grams / batch.bags());
@@ -81,16 +83,21 @@ final class KitchenCheck {
             find("bags", "%d bags, at most %d are wished", batch.bags(), most);
         }
         double frozenDays = Math.max(kitchen.days() - kitchen.fridgeDays(), 0);
-        double frozenMl = ml * frozenDays / kitchen.days();
+        int inFridge = batch.bags() - batch.bagsFrozen();
         if (batch.fridgeDays() != kitchen.fridgeDays()
-                || batch.bagsFrozen() * kitchen.bagUsableMl() < frozenMl * (1 - CLOSE)) {
-            find("freezer", "%.0f ml are to be frozen, more than %d bags hold", frozenMl, batch.bagsFrozen());
+                || inFridge * bagDays < Math.min(kitchen.fridgeDays(), kitchen.days()) * (1 - CLOSE)
+                || (inFridge - 1) * bagDays >= kitchen.days() - frozenDays) {
+            find("freezer", "%d bags in the fridge do not feed the first %d days", inFridge, kitchen.fridgeDays());
         }
         Freezer freezer = kitchen.freezer();
         Double stated = batch.freezerMl();
         if (freezer != null) {
             double free = freezer.ratedMl() * freezer.usableShare() - freezer.takenMl();
             double taken = batch.bagsFrozen() * kitchen.bagUsableMl() / freezer.packingShare();
+            Double statedFree = batch.freezerFreeMl();
+            if (statedFree == null || Math.abs(statedFree - free) > 1) {
+                find("freezer", "free are %.0f ml, the plan says another figure", free);
+            }
             if (stated == null || Math.abs(stated - taken) > 1 || taken > free * (1 + CLOSE)) {
                 find("freezer", "%d bags take %.0f ml, free are %.0f ml", batch.bagsFrozen(), taken, free);
             }

@@ -3,6 +3,7 @@ package packpot.audit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import packpot.dog.Dog;
 import packpot.household.Household;
@@ -44,6 +45,21 @@ public final class PlanAudit {
                     "the plan feeds " + plan.dogs().size() + " dogs, the household has "
                             + household.dogs().size()));
         }
+        proof(plan.proof(), findings);
         return new Verdict(findings, dogs);
+    }
+
+    /** The bound itself is the solver's word; what is said of it must at least agree with itself. */
+    private static void proof(Plan.Proof proof, List<Finding> findings) {
+        double gap = Math.max(0, proof.cost() - proof.noPlanBelow()) / Math.max(1e-9, proof.cost());
+        if (!(Math.abs(proof.gapShare() - gap) <= 1e-9)) {
+            findings.add(new Finding(
+                    "proof",
+                    String.format(
+                            Locale.ROOT,
+                            "the gap is %.4f %%, the plan says %.4f %%",
+                            100 * gap,
+                            100 * proof.gapShare())));
+        }
     }
 }

@@ -38,6 +38,19 @@ final class StockCheck {
         double till = 0;
         double batch = 0;
         Map<String, Double> bought = new HashMap<>();
+        Map<String, Integer> lines = new HashMap<>();
+        plan.shopping().forEach(line -> lines.merge(line.food(), 1, Integer::sum));
+        lines.forEach((food, count) -> {
+            if (count > 1 || !used.containsKey(food)) {
+                find(
+                        food,
+                        "has " + count + " lines on the shopping list" + (used.containsKey(food) ? "" : " but no use"));
+            }
+        });
+        used.keySet().stream()
+                .filter(food -> !lines.containsKey(food))
+                .forEach(food ->
+                        find(food, "is used but not on the shopping list, which names what is in the house too"));
         for (Plan.Purchase line : plan.shopping()) {
             PantryItem item = pantry.get(line.food());
             if (item == null) {

@@ -1,6 +1,7 @@
 package packpot.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import packpot.report.OutputFile;
@@ -25,8 +26,11 @@ final class Output {
     void write(CommandSpec spec, String text) throws OutputException {
         Path target = file;
         if (target == null) {
-            spec.commandLine().getOut().print(text);
-            spec.commandLine().getOut().flush();
+            PrintWriter out = spec.commandLine().getOut();
+            out.print(text);
+            if (out.checkError()) {
+                throw new OutputException("The output could not be written: the disk is full, or nobody reads it.");
+            }
             return;
         }
         try {

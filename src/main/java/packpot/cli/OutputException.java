@@ -4,6 +4,10 @@ package packpot.cli;
 final class OutputException extends Exception {
     private static final long serialVersionUID = 1L;
 
+    OutputException(String message) {
+        super(message);
+    }
+
     OutputException(String message, Throwable cause) {
         super(message, cause);
     }

@@ -19,6 +19,11 @@ public enum LifeStage {
         return words;
     }
 
+    /** Whether the body builds another: growth, gestation and lactation. */
+    public boolean builds() {
+        return this == GROWTH || this == GESTATION || this == LACTATION;
+    }
+
     /** Stages for which a veterinarian should be asked before anything is fed. */
     public boolean asksForVeterinarian() {
         return this != ADULT;

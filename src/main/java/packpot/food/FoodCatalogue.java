@@ -99,6 +99,9 @@ public final class FoodCatalogue {
                 Dosing.valueOf(row.required("dosing").toUpperCase(Locale.ROOT)),
                 Place.valueOf(row.required("where").toUpperCase(Locale.ROOT)),
                 row.optionalNumber("most_per_1000_kcal_day").orElse(Double.POSITIVE_INFINITY),
+                row.optionalNumber("most_growing")
+                        .orElse(row.optionalNumber("most_per_1000_kcal_day").orElse(Double.POSITIVE_INFINITY)),
+                Supplement.USUAL_MOST_DOSES,
                 row.text("caution"));
     }
 

@@ -59,8 +59,7 @@ public final class Measures {
         String wanted = singular(measure);
         Supplement supplement = food.supplement();
         if (supplement != null
-                && (singular(supplement.measureName()).startsWith(wanted)
-                        || singular(supplement.measurePlural()).startsWith(wanted))) {
+                && (isPartOf(wanted, supplement.measureName()) || isPartOf(wanted, supplement.measurePlural()))) {
             return OptionalDouble.of(supplement.gramsPerMeasure());
         }
         Double grams = gramsByMeasure.getOrDefault(food.id(), Map.of()).get(wanted);
@@ -77,6 +76,12 @@ public final class Measures {
         }
         names.sort(null);
         return names;
+    }
+
+    /** Whether words stand in a measure's name: "tablet" in "b-complex tablet" and in "tablet of 50 mg zinc". */
+    private static boolean isPartOf(String wanted, String measure) {
+        return (" " + singular(measure) + " ").contains(" " + wanted + " ")
+                || singular(measure).startsWith(wanted);
     }
 
     private static String singular(String measure) {

@@ -14,6 +14,8 @@ package packpot.food;
  * @param place where it goes unless the scenario says otherwise
  * @param mostGramsPer1000Kcal most of it a day in all, from the nutrient that it is rich in; infinite where there is no
  *     such limit
+ * @param mostGramsPer1000KcalGrowing the same for a dog that grows or breeds
+ * @param mostDosesPerDay smallest parts that go into one bowl a day
  * @param caution a sentence for people; empty when there is none
  */
 public record Supplement(
@@ -27,7 +29,12 @@ public record Supplement(
         Dosing dosing,
         Place place,
         double mostGramsPer1000Kcal,
+        double mostGramsPer1000KcalGrowing,
+        int mostDosesPerDay,
         String caution) {
+
+    /** Nobody counts more spoon parts, drops or capsules than this into one bowl. */
+    public static final int USUAL_MOST_DOSES = 12;
 
     /** Grams of the smallest dose. */
     public double smallestDoseGrams() {

@@ -20,6 +20,8 @@ final class DogReader {
     private static final double MOST_KG = 150;
     private static final double MOST_YEARS = 30;
     private static final double YOUNGEST_DAYS = 28;
+    /** Less than half of the resting energy. */
+    private static final double LEAST_KCAL_PER_KG075 = 30;
 
     private final Knowledge knowledge;
     private final LocalDate start;
@@ -88,8 +90,14 @@ final class DogReader {
         Integer score = fields.whole("conditionScore", 1, 9);
         Reproduction reproduction = reproduction(fields, sex);
         Double vet = energy(fields, "vetEnergy", "a day", 20_000);
-        if (vet != null && !(vet > 0)) {
-            fields.fault("vetEnergy", "read 0 kcal a day; expected more than nothing");
+        if (vet != null && weight != null && vet < LEAST_KCAL_PER_KG075 * Dog.metabolicWeight(weight / 1000)) {
+            fields.fault(
+                    "vetEnergy",
+                    String.format(
+                            Locale.ROOT,
+                            "read %.0f kcal a day, on which a dog of %s starves; expected its energy for a whole day",
+                            vet,
+                            kg(weight)));
         }
         Double treats = energy(fields, "treats", "a day", 5_000);
         Double other = energy(fields, "otherFood", "a day", 20_000);

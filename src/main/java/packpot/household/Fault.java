@@ -9,6 +9,19 @@ package packpot.household;
 public record Fault(String path, String message) {
     @Override
     public String toString() {
-        return path.isEmpty() ? message : path + ": " + message;
+        return visible(path.isEmpty() ? message : path + ": " + message);
+    }
+
+    /** What was read comes back to a terminal, so that nothing in it may steer the terminal. */
+    private static String visible(String text) {
+        StringBuilder shown = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {
+                shown.append(String.format("<U+%04X>", c));
+            } else {
+                shown.appendCodePoint(c);
+            }
+        });
+        return shown.toString();
     }
 }

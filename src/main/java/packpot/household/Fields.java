@@ -22,6 +22,7 @@ import packpot.units.UnitException;
  * null, so that reading goes on and all faults are told at once.
  */
 final class Fields {
+    private static final int MOST_CHARACTERS = 80;
     private static final Pattern PERCENT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s*%\\s*");
 
     private final JsonNode object;
@@ -84,11 +85,25 @@ final class Fields {
             unexpected(name, "a text in quotes");
             return null;
         }
-        if (node.textValue().codePoints().anyMatch(Character::isISOControl)) {
+        if (node.textValue().codePoints().anyMatch(Fields::steers)) {
             unexpected(name, "a text on one line, without control characters");
             return null;
         }
+        if (node.textValue().length() > MOST_CHARACTERS) {
+            unexpected(name, "at most " + MOST_CHARACTERS + " characters");
+            return null;
+        }
         return node.textValue().strip();
+    }
+
+    /** Control characters, and marks that turn the direction of writing; joiners within words and emoji may stay. */
+    private static boolean steers(int c) {
+        int type = Character.getType(c);
+        boolean joiner = c == 0x200C || c == 0x200D;
+        return Character.isISOControl(c)
+                || (type == Character.FORMAT && !joiner)
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR;
     }
 
     @Nullable

@@ -13,10 +13,21 @@ import packpot.units.UnitException;
 final class FoodAmount {
     private static final Pattern COUNT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s+(\\p{L}[\\p{L} -]*)\\s*");
 
+    private static final double MOST_GRAMS = 1e6;
+    private static final double LEAST_GRAMS = 1e-3;
+
     private FoodAmount() {}
 
     /** Grams of "2 lb", "16 fl oz", "12 large" or "100 tablets" of a food. */
     static double grams(String text, Food food, Measures measures) throws UnitException {
+        double grams = read(text, food, measures);
+        if (grams > MOST_GRAMS || (grams > 0 && grams < LEAST_GRAMS)) {
+            throw new UnitException("read \"" + text + "\"; expected nothing, or from 1 mg to 1000 kg");
+        }
+        return grams;
+    }
+
+    private static double read(String text, Food food, Measures measures) throws UnitException {
         Matcher count = COUNT.matcher(text);
         if (count.matches()) {
             OptionalDouble grams = measures.gramsOf(food, count.group(2));

@@ -20,6 +20,8 @@ import packpot.units.Dimension;
 /** Reads "ownFoods": foods and supplements from their labels. What the label does not say stays unknown. */
 final class OwnFoodReader {
 
+    private static final double MOST_FIGURE = 1e9;
+
     private OwnFoodReader() {}
 
     static List<Food> read(Fields scenario) {
@@ -59,11 +61,12 @@ final class OwnFoodReader {
         }
         Map<Constituent, Double> figures = figures(fields, per == null || per == 0 ? 100 : per);
         String measure = fields.text("measure");
+        Integer mostPerDay = fields.whole("mostPerDay", 1, 100);
         fields.end();
         if (name == null || group == null || per == null) {
             return null;
         }
-        Supplement supplement = group == FoodGroup.SUPPLEMENT ? supplement(measure, per) : null;
+        Supplement supplement = group == FoodGroup.SUPPLEMENT ? supplement(measure, per, mostPerDay) : null;
         return new Food(
                 "own:" + name.toLowerCase(Locale.ROOT),
                 name,
@@ -78,7 +81,8 @@ final class OwnFoodReader {
                 "label");
     }
 
-    private static Supplement supplement(@Nullable String measure, double gramsPerMeasure) {
+    private static Supplement supplement(
+            @Nullable String measure, double gramsPerMeasure, @Nullable Integer mostPerDay) {
         String one = measure == null ? "measure" : measure;
         return new Supplement(
                 "as on its label",
@@ -89,8 +93,11 @@ final class OwnFoodReader {
                 gramsPerMeasure,
                 gramsPerMeasure,
                 Dosing.DAILY,
-                Place.EITHER,
+                // A dose a day can be kept to in the bowl alone.
+                mostPerDay == null ? Place.EITHER : Place.BOWL,
                 Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                mostPerDay == null ? Supplement.USUAL_MOST_DOSES : mostPerDay,
                 "");
     }
 
@@ -104,8 +111,9 @@ final class OwnFoodReader {
         for (Constituent constituent : Constituent.values()) {
             if (holds.has(constituent.column())) {
                 double figure = holds.raw(constituent.column()).asDouble(-1);
-                if (!holds.raw(constituent.column()).isNumber() || figure < 0) {
-                    holds.fault(constituent.column(), "expected a number of zero or more, without quotes");
+                if (!holds.raw(constituent.column()).isNumber() || figure < 0 || figure > MOST_FIGURE) {
+                    holds.fault(
+                            constituent.column(), "expected a number from zero to a thousand million, without quotes");
                 } else {
                     figures.put(constituent, figure / perGrams * 100);
                 }

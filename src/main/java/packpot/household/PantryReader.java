@@ -182,7 +182,7 @@ final class PantryReader {
             double perGrams = per.dimension() == packpot.units.Dimension.MASS
                     ? per.inBaseUnits()
                     : per.inBaseUnits() * food.kitchen().densityGramsPerMl();
-            if (!(perGrams > 0)) {
+            if (!(perGrams >= 0.001)) {
                 fields.fault("price", "is given for nothing; expected a price such as \"$4.49/lb\"");
                 return null;
             }

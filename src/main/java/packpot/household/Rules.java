@@ -20,8 +20,13 @@ public record Rules(
         double foodRoundingGrams,
         double oilRoundingGrams) {
 
-    /** How finely a food is weighed into the pot. */
-    public double stepGrams(PantryItem item, Shape shape) {
-        return shape.minorGroups().contains(item.food().group()) ? oilRoundingGrams : foodRoundingGrams;
+    /** Below this a coarse step would be more than the reserve that the limits keep for rounding. */
+    private static final double COARSE_FROM_GRAMS = 1000;
+
+    /** How finely this much of a food is weighed into the pot, in grams. */
+    public double stepGrams(PantryItem item, Shape shape, double grams) {
+        boolean fine = grams < COARSE_FROM_GRAMS
+                || shape.minorGroups().contains(item.food().group());
+        return fine ? oilRoundingGrams : foodRoundingGrams;
     }
 }

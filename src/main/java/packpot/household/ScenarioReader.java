@@ -31,6 +31,7 @@ public final class ScenarioReader {
     public static final int FORMAT = 1;
 
     private static final long MOST_BYTES = 2_000_000;
+    private static final double MOST_OTHER_SHARE = 0.9;
 
     private final Knowledge knowledge;
     private final LocalDate today;
@@ -145,12 +146,12 @@ public final class ScenarioReader {
                             maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
                             growth == null ? EnergyMethod.Growth.KLEIN : growth)
                     .kcalPerDay();
-            if (needs > 0 && dog.otherKcalPerDay() >= needs) {
+            if (needs > 0 && dog.otherKcalPerDay() > MOST_OTHER_SHARE * needs) {
                 fields.fault(
                         "dogs",
                         dog.name() + ": treats and other food bring " + Math.round(dog.otherKcalPerDay())
-                                + " kcal a day, all of the " + Math.round(needs)
-                                + " kcal that it needs; expected less");
+                                + " kcal a day of the " + Math.round(needs)
+                                + " kcal that it needs; too little is left to plan, expected at most nine tenths");
             }
         }
         for (PantryItem item : pantry) {
@@ -159,6 +160,7 @@ public final class ScenarioReader {
                         "pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
             }
         }
+        enoughFoods(fields, dogs, pantry, shape);
         return new Household(
                 name == null ? "Household" : name,
                 firstDay,
@@ -176,6 +178,28 @@ public final class ScenarioReader {
                 budget,
                 notes.defaults,
                 notes.cautions);
+    }
+
+    /** What can be told without planning: too few foods could go into the pot at all. */
+    private static void enoughFoods(Fields fields, List<Dog> dogs, List<PantryItem> pantry, Shape shape) {
+        long usable = pantry.stream()
+                .filter(item -> !item.food().isSupplement() && item.place().pot())
+                .filter(item -> !item.outOfStock() || item.onHandGrams() > 0)
+                .filter(item -> item.atMostGrams() == null || item.atMostGrams() > 0)
+                .filter(item -> dogs.stream().noneMatch(dog -> Avoidance.avoids(dog, item.food())))
+                .count();
+        if (!pantry.isEmpty() && usable < shape.fewestFoods()) {
+            fields.fault(
+                    "pantry",
+                    "only " + usable + (usable == 1 ? " food" : " foods") + " can go into the pot, and at least "
+                            + shape.fewestFoods() + " are wished; add foods, or set \"fewestFoods\" in \"shape\"");
+        }
+        if (shape.fewestFoods() > shape.mostFoods()) {
+            fields.fault(
+                    "shape",
+                    "at least " + shape.fewestFoods() + " foods and at most " + shape.mostFoods()
+                            + " are wished; set \"mostFoods\" too");
+        }
     }
 
     private static boolean newer(Fields fields) {

@@ -14,7 +14,8 @@ public final class BatchReckoning {
         double ml = cookedGrams / kitchen.mixDensityGramsPerMl();
         Double pot = kitchen.potMl();
         int bags = bags(kitchen, cookedGrams);
-        int frozen = (int) Math.ceil(ml * kitchen.frozenShare() / kitchen.bagUsableMl() - 1e-9);
+        // The bags that stay in the fridge must feed its days in full; the others are frozen.
+        int frozen = bags - (int) Math.ceil(bags * (1 - kitchen.frozenShare()) - 1e-9);
         Freezer freezer = kitchen.freezer();
         return new Plan.Batch(
                 cookedGrams,
@@ -30,9 +31,12 @@ public final class BatchReckoning {
                 cookedGrams - eaten);
     }
 
-    /** Bags that a cooked mass fills. */
+    /** Bags that a cooked mass fills; no bag holds more than is eaten while it keeps in the fridge. */
     public static int bags(Kitchen kitchen, double cookedGrams) {
         double ml = cookedGrams / kitchen.mixDensityGramsPerMl();
-        return (int) Math.max(1, Math.ceil(ml / kitchen.bagUsableMl() - 1e-9));
+        int byVolume = (int) Math.max(1, Math.ceil(ml / kitchen.bagUsableMl() - 1e-9));
+        int byLife = (int) Math.ceil((double) kitchen.days() / Math.max(1, kitchen.fridgeDays()));
+        Integer most = kitchen.mostBags();
+        return Math.max(byVolume, most == null ? byLife : Math.min(byLife, most));
     }
 }

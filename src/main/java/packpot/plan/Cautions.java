@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import packpot.dog.Dog;
 import packpot.dog.LifeStage;
+import packpot.food.Nutrient;
 import packpot.food.Supplement;
 import packpot.food.UnsafeFoods;
 import packpot.household.Freezer;
 import packpot.household.Household;
+import packpot.household.KitchenFigures;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
 import packpot.needs.DogNeed;
@@ -19,6 +22,10 @@ import packpot.units.Show;
 
 /** What people must be told beside the figures. */
 final class Cautions {
+
+    /** Nutrients of which too much soon harms. */
+    private static final List<String> RISKY =
+            List.of("vitamin-a", "vitamin-d", "selenium", "copper", "iodine", "zinc", "iron");
 
     private Cautions() {}
 
@@ -46,6 +53,7 @@ final class Cautions {
                         + String.join(", ", avoiders.stream().map(Dog::name).toList()) + " must not get it");
             }
         }
+        kitchen(knowledge, batch, cautions);
         freezing(household, knowledge, batch, cautions);
         return new ArrayList<>(cautions);
     }
@@ -53,11 +61,20 @@ final class Cautions {
     private static void dog(DogNeed need, Knowledge knowledge, Household household, Set<String> cautions) {
         Dog dog = need.dog();
         String name = dog.name();
-        if (need.energy().stage().asksForVeterinarian()) {
-            cautions.add(name + " is " + need.energy().stage().words() + ": see a veterinarian before feeding this, and"
-                    + " weigh " + name
-                    + (need.energy().stage() == LifeStage.GROWTH ? " every week" : " every two weeks")
-                    + "; plan again at each weighing");
+        LifeStage stage = need.energy().stage();
+        if (stage.asksForVeterinarian()) {
+            boolean weekly = stage.builds();
+            cautions.add(name + " is " + stage.words() + ": see a veterinarian before feeding this, and weigh " + name
+                    + (weekly ? " every week" : " every two weeks") + "; plan again at each weighing");
+        }
+        if (stage == LifeStage.GROWTH) {
+            cautions.add(name + ": give no calcium beyond this plan; too much harms growing bones");
+        }
+        if (stage == LifeStage.WEIGHT_LOSS) {
+            cautions.add(
+                    name + ": a safe loss is " + Show.number(knowledge.kitchen().number("weightLossPercentPerWeekMin"))
+                            + " to " + Show.number(knowledge.kitchen().number("weightLossPercentPerWeekMax"))
+                            + " % of its weight a week; faster or slower, ask a veterinarian");
         }
         boolean adult = need.energy().stage() == LifeStage.ADULT;
         Double goal = dog.goalKg();
@@ -91,11 +108,49 @@ final class Cautions {
         Supplement supplement = item.food().supplement();
         if (supplement != null && !supplement.caution().isEmpty()) {
             cautions.add(label + ": " + supplement.caution());
+            return;
+        }
+        if (item.food().found().equals("label")) {
+            cautions.add(label + ": keep to the dose on its label" + notStated(item, knowledge));
         }
         for (UnsafeFoods.UnsafeFood unsafe :
                 knowledge.unsafeFoods().inName(label + " / " + item.food().name())) {
             cautions.add(label + ": " + (unsafe.advice().isEmpty() ? unsafe.why() : unsafe.advice()));
         }
+    }
+
+    /** What a label leaves out cannot be held against a maximum. */
+    private static String notStated(PantryItem item, Knowledge knowledge) {
+        List<String> unknown = RISKY.stream()
+                .map(key -> knowledge.nutrients().get(key))
+                .filter(nutrient -> nutrient.towardMaximum().keySet().stream()
+                        .noneMatch(item.food().composition()::knows))
+                .map(Nutrient::label)
+                .toList();
+        return unknown.isEmpty()
+                ? ""
+                : "; it does not state, so no maximum is checked for: " + String.join(", ", unknown);
+    }
+
+    /** What every batch needs to be told. */
+    private static void kitchen(Knowledge knowledge, Plan.Batch batch, Set<String> cautions) {
+        KitchenFigures figures = knowledge.kitchen();
+        double celsius = figures.number("reheatCelsius");
+        cautions.add(String.format(
+                Locale.ROOT,
+                "cook the pot until its middle reaches %.0f C (%.0f F); cool it within %.0f hours, no deeper than %.0f cm,"
+                        + " before it goes into fridge or freezer; thaw bags in the fridge",
+                celsius,
+                celsius * 9 / 5 + 32,
+                figures.number("roomTemperatureHoursMax"),
+                figures.number("coolingDepthCentimetresMax")));
+        Integer loads = batch.potLoads();
+        if (loads != null && loads > 1) {
+            cautions.add("the pot is filled " + loads + " times: divide every food and every supplement into " + loads
+                    + " equal parts, or mix all loads in one bin before bagging");
+        }
+        cautions.add("a dog that ate something else changes over about ten days: a quarter of the new food on days 1-3,"
+                + " half on days 4-6, three quarters on days 7-9");
     }
 
     private static void freezing(Household household, Knowledge knowledge, Plan.Batch batch, Set<String> cautions) {

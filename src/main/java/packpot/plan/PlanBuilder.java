@@ -79,7 +79,7 @@ public final class PlanBuilder {
                     item.food().label(),
                     item.food().isSupplement(),
                     grams,
-                    Rounding.potMeasure(item, grams, household.units()),
+                    Rounding.potMeasure(item, grams, household.units(), knowledge),
                     item.preparation().method(),
                     item.preparation().label(),
                     cookedGrams,

@@ -1,10 +1,14 @@
 package packpot.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import packpot.food.FoodGroup;
 import packpot.food.Supplement;
 import packpot.household.Household;
+import packpot.household.Knowledge;
 import packpot.household.PantryItem;
 import packpot.units.Show;
 import packpot.units.Unit;
@@ -13,7 +17,7 @@ import packpot.units.UnitSystem;
 /** How finely a kitchen measures. */
 final class Rounding {
     private static final double CLOSE_GRAMS = 1e-3;
-    private static final double MOST_SPOONS = 12;
+    private static final double MOST_SPOONS = 6;
 
     private Rounding() {}
 
@@ -23,10 +27,13 @@ final class Rounding {
         if (supplement != null) {
             return Math.round(grams / supplement.potStepGrams()) * supplement.potStepGrams();
         }
+        if (item.wholePacksOnly()) {
+            return grams;
+        }
         if (Math.abs(grams - Math.rint(grams)) < CLOSE_GRAMS) {
             return Math.rint(grams);
         }
-        double step = household.rules().stepGrams(item, household.shape());
+        double step = household.rules().stepGrams(item, household.shape(), grams);
         double rounded = Math.round(grams / step) * step;
         double most = mostToBeHad(item, grams);
         return rounded <= most + CLOSE_GRAMS ? rounded : Math.floor(most + CLOSE_GRAMS);
@@ -44,19 +51,18 @@ final class Rounding {
         return Math.min(atMost, item.onHandGrams() + fromShop);
     }
 
-    /** Whole grams a day for each dog, together no more than there is. */
+    /** Whole grams a day for each dog, none a gram off its share, together no more than there is. */
     static List<Integer> portions(List<Double> gramsPerDay, double batchGramsPerDay) {
         List<Integer> portions = new ArrayList<>();
-        gramsPerDay.forEach(grams -> portions.add((int) Math.round(grams)));
-        while (portions.stream().mapToInt(Integer::intValue).sum() > batchGramsPerDay + CLOSE_GRAMS) {
-            int largest = 0;
-            for (int i = 1; i < portions.size(); i++) {
-                if (portions.get(i) > portions.get(largest)) {
-                    largest = i;
-                }
-            }
-            portions.set(largest, portions.get(largest) - 1);
-        }
+        gramsPerDay.forEach(grams -> portions.add((int) Math.floor(grams + CLOSE_GRAMS)));
+        double left = batchGramsPerDay
+                + CLOSE_GRAMS
+                - portions.stream().mapToInt(Integer::intValue).sum();
+        IntStream.range(0, portions.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> portions.get(i) - gramsPerDay.get(i)))
+                .limit((long) Math.max(0, Math.floor(left)))
+                .forEach(i -> portions.set(i, portions.get(i) + 1));
         return portions;
     }
 
@@ -77,7 +83,7 @@ final class Rounding {
     }
 
     /** A pot amount in spoons, cups or tablets, where that is how it is measured. */
-    static String potMeasure(PantryItem item, double grams, UnitSystem units) {
+    static String potMeasure(PantryItem item, double grams, UnitSystem units, Knowledge knowledge) {
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
             double measures = grams / supplement.gramsPerMeasure();
@@ -87,6 +93,10 @@ final class Rounding {
             }
             String count = Show.fraction(measures, supplement.smallestPart() < 1 ? 4 : 1);
             return count + " " + (measures > 1 ? supplement.measurePlural() : supplement.measureName());
+        }
+        if (item.food().group() == FoodGroup.EGG && item.food().state().equals("raw")) {
+            OptionalDouble large = knowledge.measures().gramsOf(item.food(), "large");
+            return large.isPresent() ? "about " + Math.round(grams / large.getAsDouble()) + " large" : "";
         }
         if (item.food().group() == FoodGroup.OIL || item.food().group() == FoodGroup.SEED) {
             double ml = grams / item.food().kitchen().densityGramsPerMl();

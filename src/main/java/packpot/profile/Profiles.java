@@ -23,7 +23,11 @@ public final class Profiles {
     public static final String USUAL = "aafco-2016";
 
     private static final String CEILINGS = "ceilings";
+    /** A printed figure that nobody is held to. */
+    private static final String REFERENCE = "reference";
+
     private static final double EARLY_GROWTH_WEEKS = 14;
+    private static final double CLOSE_KCAL = 1e-6;
 
     private final List<Row> limits;
     private final Map<String, Row> info;
@@ -84,7 +88,9 @@ public final class Profiles {
             case "fediaf" ->
                 growing || reproducing
                         ? (early || reproducing ? "early-growth" : "late-growth")
-                        : energy.kcalPerDay() / Dog.metabolicWeight(dog.weightKg()) >= 110 ? "adult-110" : "adult-95";
+                        : energy.kcalPerDay() / Dog.metabolicWeight(dog.weightKg()) >= 110 - CLOSE_KCAL
+                                ? "adult-110"
+                                : "adult-95";
             case "nrc-2006" ->
                 growing || reproducing
                         ? (early || reproducing ? "growth-4-14-weeks" : "growth-over-14-weeks")
@@ -98,6 +104,7 @@ public final class Profiles {
         for (Row row : limits) {
             if (row.required("profile").equals(profile)
                     && row.required("stage").equals(stage)
+                    && !row.required("limit").equals(REFERENCE)
                     && holds(row.text("condition"), dog)) {
                 chosen.add(limit(row));
             }

@@ -1,7 +1,7 @@
 package packpot.ration;
 
-import java.util.List;
 import packpot.food.Supplement;
+import packpot.needs.DogNeed;
 import packpot.needs.Requirement;
 import packpot.profile.Limit;
 
@@ -14,11 +14,18 @@ final class Bearable {
 
     private Bearable() {}
 
-    /** Grams over the batch for dogs that get this energy from it. */
-    static double grams(Build build, Prepared food, List<Requirement> requirements, double kcal) {
+    /** Grams of a supplement that one dog gets at most per 1000 kcal, by the supplement's own limit. */
+    static double ownLimit(Supplement supplement, DogNeed dog) {
+        return dog.energy().stage().builds()
+                ? supplement.mostGramsPer1000KcalGrowing()
+                : supplement.mostGramsPer1000Kcal();
+    }
+
+    /** Grams over the batch that a dog bears in food of this energy. */
+    static double grams(Build build, Prepared food, DogNeed dog, double kcal) {
         Supplement supplement = food.item().food().supplement();
-        double per1000 = supplement == null ? Double.POSITIVE_INFINITY : supplement.mostGramsPer1000Kcal();
-        for (Requirement requirement : requirements) {
+        double per1000 = supplement == null ? Double.POSITIVE_INFINITY : ownLimit(supplement, dog);
+        for (Requirement requirement : dog.requirements()) {
             String nutrient = requirement.limit().nutrient();
             if (requirement.limit().kind() == Limit.Kind.MAXIMUM
                     && !build.knowledge.nutrients().isRatio(nutrient)) {

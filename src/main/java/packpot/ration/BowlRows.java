@@ -19,9 +19,6 @@ import packpot.solver.LinearModel.Variable;
  * &Sigma;<sub>j</sub> v[j,c] within the most additions; for adults v[j,c] + u[j] &le; 1, in the bowl or in the pot; mass and energy of the additions within a share of the bowl's.
  */
 final class BowlRows {
-    /** Nobody counts more spoon parts, drops or capsules than this into one bowl a day. */
-    private static final int MOST_DOSES_A_DAY = 12;
-
     private BowlRows() {}
 
     static void add(Build build) {
@@ -78,9 +75,10 @@ final class BowlRows {
         Supplement supplement = addition.item().food().supplement();
         boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
         double inReach = addition.item().outOfStock() ? addition.item().onHandGrams() : Double.POSITIVE_INFINITY;
-        double bearable = Bearable.grams(build, addition, dog.requirements(), dog.kcalPerDay() * build.days());
+        double bearable = Bearable.grams(build, addition, dog, dog.kcalPerDay() * build.days());
         double most = Math.floor(Math.min(inReach, bearable) / build.doseGrams(addition));
-        return Math.min(most, spread ? build.days() : MOST_DOSES_A_DAY);
+        int perDay = supplement == null ? 0 : supplement.mostDosesPerDay();
+        return Math.min(most, spread ? build.days() : perDay);
     }
 
     private static void limits(Build build, DogNeed dog, Expression kinds, Expression grams, Expression kcal) {

@@ -18,7 +18,7 @@ import packpot.units.Show;
  * <p>With the dog's share s[d] of the pot, E[d] = s[d] pot energy + &Sigma; e[j] y[j,d], kept in a band around the
  * target. For a nutrient n, got[n,d] = s[d] pot[n] + &Sigma; a[n,j] y[j,d]; got &ge; (1 + margin) lo E / 1000; got &le;
  * hi E / 1000; a dependent minimum adds slope (got[per] - threshold E / 1000); a ratio r of two nutrients is got[num]
- * &ge; r got[den] or &le;. A supplement with a limit of its own keeps s[d] x + y &le; most E / 1000. A small reserve on every limit is kept for the rounding of the kitchen.
+ * &ge; (1 + margin) r got[den] or &le; r got[den]. A supplement with a limit of its own keeps s[d] x + y &le; most E / 1000. A small reserve on every limit is kept for the rounding of the kitchen.
  */
 final class DogRows {
 
@@ -40,7 +40,8 @@ final class DogRows {
 
     private static void supplementCap(Build build, DogNeed dog, PantryItem item) {
         Supplement supplement = item.food().supplement();
-        if (supplement == null || Double.isInfinite(supplement.mostGramsPer1000Kcal())) {
+        double most = supplement == null ? Double.POSITIVE_INFINITY : Bearable.ownLimit(supplement, dog);
+        if (Double.isInfinite(most)) {
             return;
         }
         Expression grams = new Expression();
@@ -52,7 +53,6 @@ final class DogRows {
         if (grams.isEmpty()) {
             return;
         }
-        double most = supplement.mostGramsPer1000Kcal();
         String words =
                 dog.dog().name() + ": " + item.food().label() + " at most " + Show.number(most) + " g per 1000 kcal";
         build.model.atMost(
@@ -144,7 +144,8 @@ final class DogRows {
                 build.knowledge.nutrients().ratio(requirement.limit().nutrient());
         boolean most = requirement.limit().kind() == Limit.Kind.MAXIMUM;
         double reserve = build.rules().roundingReserve();
-        double limit = requirement.per1000Kcal() * (most ? 1 - reserve : 1 + reserve);
+        double limit = requirement.per1000Kcal()
+                * (most ? 1 - reserve : (1 + reserve) * (1 + build.rules().margin()));
         Expression difference = build.dogNutrient(dog, ratio.numerator(), most)
                 .add(-limit, build.dogNutrient(dog, ratio.denominator(), !most));
         String words = words(dog, ratio.label(), requirement, ": 1");

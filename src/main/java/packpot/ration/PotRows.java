@@ -80,7 +80,7 @@ final class PotRows {
         double byEnergy =
                 food.kcalPerGram() > 0 ? 1.05 * build.batchKcal() / food.kcalPerGram() : Double.POSITIVE_INFINITY;
         double bearable = build.needs.dogs().stream()
-                .mapToDouble(dog -> Bearable.grams(build, food, dog.requirements(), build.batchKcal()))
+                .mapToDouble(dog -> Bearable.grams(build, food, dog, build.batchKcal()))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
         double atMost = food.item().atMostGrams() == null

@@ -91,7 +91,8 @@ public final class RationModel {
             PantryItem item = food.item();
             boolean free = !item.food().isSupplement() && item.mustUseGrams() == 0 && !item.wholePacksOnly();
             if (free && found.value(grams) > NOTHING_GRAMS) {
-                double step = Math.min(stepGrams, build.rules().stepGrams(item, build.household.shape()));
+                double step =
+                        Math.min(stepGrams, build.rules().stepGrams(item, build.household.shape(), found.value(grams)));
                 LinearModel.Variable own = model.variables().get(grams.index());
                 LinearModel.Variable count =
                         model.whole(item.food().label() + " weighed", 0, Math.ceil(own.upper() / step));

@@ -47,26 +47,35 @@ public final class RationPlanner {
     public Outcome plan(Household household, Needs needs, SolveLimits limits) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         double seconds = 0;
+        double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
         for (int round = 1; ; round++) {
             RationModel model = RationModel.of(household, knowledge, needs, shares);
-            Solution solution = solver.solve(
-                    model.linearModel(),
-                    new SolveLimits(
-                            Math.max(0.1, limits.seconds() - seconds), limits.relativeGap() * SEARCH_SHARE_OF_GAP));
-            seconds += solution.seconds();
-            if (!solution.hasValues()) {
-                return new Outcome.None(model, solution.status() == Solution.Status.INFEASIBLE);
+            Solution found = solver.solve(
+                    model.linearModel(), new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap));
+            seconds += found.seconds();
+            if (!found.hasValues()) {
+                return new Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
             }
+            boolean last = round == MOST_ROUNDS || seconds >= limits.seconds();
             Map<DogNeed, Double> next =
-                    shares(needs, model, solution, household.kitchen().days());
-            boolean outOfTime = seconds >= limits.seconds();
-            if (settled(shares, next) || round == MOST_ROUNDS || outOfTime) {
-                Solution measured = measured(household, model, solution, limits.relativeGap());
-                return new Outcome.Found(model.amounts(
-                        measured, solution.bound(), limits.relativeGap(), seconds + measured.seconds()));
+                    shares(needs, model, found, household.kitchen().days());
+            if (!last && !settled(shares, next)) {
+                shares = next;
+                continue;
             }
-            shares = next;
+            Solution measured = measured(household, model, found, limits.relativeGap());
+            seconds += measured.seconds();
+            boolean proved = within(measured, found.bound(), limits.relativeGap());
+            if (proved || last || found.status() != Solution.Status.OPTIMAL) {
+                return new Outcome.Found(model.amounts(measured, found.bound(), limits.relativeGap(), seconds));
+            }
+            // Weighing took more of the gap than was left for it: search on for a better bound.
+            searchGap *= SEARCH_SHARE_OF_GAP / 4;
         }
+    }
+
+    private static boolean within(Solution solution, double bound, double gap) {
+        return solution.objective() - bound <= gap * Math.abs(solution.objective());
     }
 
     /**
@@ -82,7 +91,7 @@ public final class RationPlanner {
                     solver.solve(model.measured(found, grams), new SolveLimits(MEASURE_SECONDS, MEASURE_GAP));
             if (measured.hasValues()) {
                 best = measured;
-                if (measured.objective() - found.bound() <= gap * Math.abs(measured.objective())) {
+                if (within(measured, found.bound(), gap)) {
                     return measured;
                 }
             }

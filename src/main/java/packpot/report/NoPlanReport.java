@@ -14,9 +14,10 @@ public final class NoPlanReport {
 
     /** For people. */
     public static String text(String household, List<Shortfall.Miss> misses) {
-        StringBuilder text = new StringBuilder("There is no plan for " + household + " that meets every wish.\n");
+        StringBuilder text = new StringBuilder(
+                Wrap.paragraph("There is no plan for " + household + " that meets every wish.", "", TextReport.WIDTH));
         if (!misses.isEmpty()) {
-            text.append("The nearest one misses these; loosen one of them, or add a food that brings what is short:\n");
+            text.append("The nearest one misses these; loosen them, or add a food that brings what is\nshort:\n");
             misses.forEach(miss -> text.append(Wrap.item(
                     miss.wish().sentence()
                             + String.format(Locale.ROOT, ", missed by %s %%", Show.number(100 * miss.share())),

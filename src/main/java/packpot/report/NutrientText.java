@@ -50,11 +50,13 @@ final class NutrientText {
     /** What the marks mean, and the thin data by name. */
     static String legend(Verdict verdict, Plan plan) {
         StringBuilder text = new StringBuilder();
-        text.append("\nMinimums are the profile's own; the plan keeps ")
-                .append(Show.number(100 * plan.marginShare()))
-                .append(" % above them.\nEnergy of food: ")
-                .append(plan.foodEnergyRule())
-                .append('\n');
+        text.append('\n')
+                .append(Wrap.paragraph(
+                        "Minimums are the profile's own, raised where noted; the plan keeps "
+                                + Show.number(100 * plan.marginShare())
+                                + " % above them. Energy of food: " + plan.foodEnergyRule() + ".",
+                        "",
+                        TextReport.WIDTH));
         boolean memory =
                 verdict.dogs().stream().flatMap(dog -> dog.nutrients().stream()).anyMatch(NutrientLine::fromMemory);
         if (memory) {
@@ -73,8 +75,8 @@ final class NutrientText {
             }
         }
         if (!thin.isEmpty()) {
-            text.append("\n?: thin data. What is not measured counts as nothing toward a minimum, and is not known\n")
-                    .append("toward a maximum:\n");
+            text.append("\n?: thin data. What is not measured counts as nothing toward a minimum, and is\n")
+                    .append("not known toward a maximum:\n");
             thin.forEach(line -> text.append(Wrap.item(line, "  ", TextReport.WIDTH)));
         }
         return text.toString();

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes files whole or not at all, and never over a file of the user's unless asked. */
 public final class OutputFile {
@@ -21,18 +23,22 @@ public final class OutputFile {
      * @throws IOException with a message for people
      */
     public static void write(Path file, String text, boolean overwrite) throws IOException {
-        Path target = file.toAbsolutePath();
+        Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null || Files.isDirectory(target)) {
             throw new IOException(file + " is a folder; give the name of a file");
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new IOException(file + " is no ordinary file; nothing was written. Give another name");
         }
         if (Files.exists(target) && !overwrite) {
             throw new IOException(file + " exists already; nothing was written. Give another name, or --overwrite");
         }
         Path temporary = null;
         try {
-            temporary = Files.createTempFile(folder, ".packpot-", ".tmp");
-            Files.writeString(temporary, text, StandardCharsets.UTF_8);
+            // Made by hand, since a temporary file of the library's may be read by its owner alone.
+            temporary = folder.resolve(".packpot-" + UUID.randomUUID() + ".tmp");
+            Files.writeString(temporary, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
             move(temporary, target, overwrite);
         } catch (NoSuchFileException e) {
             throw new IOException("there is no folder " + folder + "; make it first", e);

@@ -15,6 +15,7 @@ import packpot.units.UnitSystem;
 /** A plan for people at a terminal, in 80 columns. */
 public final class TextReport {
     static final int WIDTH = 80;
+    private static final double NOTICEABLE_SHARE = 0.02;
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
     private final Plan plan;
@@ -56,14 +57,13 @@ public final class TextReport {
 
     private void head() {
         text.append(plan.household()).append('\n');
-        text.append("=".repeat(Math.min(WIDTH, Math.max(20, plan.household().length()))))
-                .append('\n');
+        text.append("=".repeat(Math.min(WIDTH, plan.household().length()))).append('\n');
         LocalDate last = plan.start().plusDays(plan.days() - 1L);
         text.append("Cook on ")
                 .append(DATE.format(plan.start()))
                 .append("; feeds ")
-                .append(plan.days())
-                .append(" days, to ")
+                .append(count(plan.days(), "day"))
+                .append(", to ")
                 .append(DATE.format(last))
                 .append('\n');
         if (verdict.passed()) {
@@ -80,7 +80,7 @@ public final class TextReport {
                                 100 * plan.proof().gapShare())
                         : String.format(
                                 Locale.ROOT,
-                                "Not proved cheapest: time ran out, it may be %.1f %% too dear",
+                                "Not proved to the wished gap: it may be %.1f %% too dear",
                                 100 * plan.proof().gapShare()));
         text.append("; ").append(money(plan.cost().perDay())).append(" a day\n");
     }
@@ -130,9 +130,10 @@ public final class TextReport {
         }
         Integer packs = line.packs();
         String amount = packs == null ? Show.weight(line.buyGramsAsBought(), units) : packs + " x";
-        boolean stays =
-                packs != null && line.leftOverGrams() >= 1 && !line.section().equals("supplements");
-        String left = stays ? " (" + Show.weight(line.leftOverGrams(), units) + " stays)" : "";
+        boolean stays = packs != null
+                && line.leftOverGrams() >= NOTICEABLE_SHARE * line.buyGramsAsBought()
+                && !line.section().equals("supplements");
+        String left = stays ? " (" + Show.weight(line.leftOverGrams(), units) + " over)" : "";
         String pack = packs == null ? "" : line.pack() + left;
         table.row(
                 amount, money(line.pays()), line.label(), pack + (pack.isEmpty() || hand.isEmpty() ? "" : "; ") + hand);
@@ -140,7 +141,7 @@ public final class TextReport {
 
     private void pot() {
         title("Into the pot");
-        TextTable table = new TextTable("rllr").row("raw", "", "", "cooked");
+        TextTable table = new TextTable("rllr").row("trimmed", "", "", "cooked");
         TextTable stirredIn = new TextTable("rll");
         Map<String, List<String>> methods = new LinkedHashMap<>();
         for (Plan.Ingredient ingredient : plan.pot()) {
@@ -206,19 +207,24 @@ public final class TextReport {
                 .append('\n');
         Integer loads = batch.potLoads();
         if (loads != null) {
-            text.append("  pot: filled ").append(loads).append(loads == 1 ? " time\n" : " times\n");
+            text.append("  pot: filled ").append(count(loads, "time")).append('\n');
         }
+        int inFridge = batch.bags() - batch.bagsFrozen();
         text.append("  ")
-                .append(batch.bags())
-                .append(" bags (")
+                .append(count(batch.bags(), "bag"))
+                .append(" (")
                 .append(batch.bag())
                 .append("), ")
                 .append(Show.grams(batch.gramsPerBag()))
-                .append(" in each; ")
+                .append(" in each, one for ")
+                .append(Show.number(Math.round(10.0 * plan.days() / batch.bags()) / 10.0))
+                .append(" days of all dogs\n  ")
+                .append(inFridge)
+                .append(" stay in the fridge for the first ")
+                .append(count(batch.fridgeDays(), "day"))
+                .append(", ")
                 .append(batch.bagsFrozen())
-                .append(" go into the freezer, the others\n  feed the first ")
-                .append(batch.fridgeDays())
-                .append(" days from the fridge\n");
+                .append(" go into the freezer\n");
         Double taken = batch.freezerMl();
         Double free = batch.freezerFreeMl();
         if (taken != null && free != null) {
@@ -235,11 +241,9 @@ public final class TextReport {
 
     private void cost() {
         title("Cost");
-        text.append("  ")
-                .append(money(plan.cost().atTheTill()))
-                .append(" at the till; ")
-                .append(money(plan.cost().ofTheBatch()))
-                .append(" of it for this batch, the rest stays in open packs that keep\n");
+        String till = money(plan.cost().atTheTill()) + " at the till; "
+                + money(plan.cost().ofTheBatch()) + " of it for this batch, the rest in packs that keep";
+        text.append(Wrap.paragraph(till, "  ", WIDTH));
         TextTable table = new TextTable("lr");
         table.row("all dogs", money(plan.cost().perDay()) + " a day");
         plan.cost().perDogPerDay().forEach(dog -> table.row(dog.dog(), money(dog.perDay()) + " a day"));
@@ -251,6 +255,10 @@ public final class TextReport {
             title(title);
             sentences.forEach(sentence -> text.append(Wrap.item(sentence, "  ", WIDTH)));
         }
+    }
+
+    private static String count(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
     }
 
     private void title(String title) {

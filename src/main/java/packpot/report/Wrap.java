@@ -28,6 +28,11 @@ final class Wrap {
         return lines;
     }
 
+    /** A sentence on lines of its own. */
+    static String paragraph(String text, String indent, int width) {
+        return indent + String.join("\n" + indent, lines(text, width - indent.length())) + "\n";
+    }
+
     /** A sentence behind a dash, its further lines indented. */
     static String item(String text, String indent, int width) {
         List<String> lines = lines(text, width - indent.length() - 2);

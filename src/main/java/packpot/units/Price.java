@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 public record Price(double amount, @Nullable Quantity per) {
 
     private static final Map<String, String> SYMBOLS = Map.of("$", "USD", "€", "EUR", "£", "GBP", "¥", "JPY");
+    private static final double MOST = 1e9;
     private static final Pattern TEXT =
             Pattern.compile("\\s*([$€£¥]?)\\s*(\\d*\\.?\\d+)\\s*([A-Za-z]{3})?\\s*(?:(?:/|per\\s)\\s*(.+))?");
 
@@ -23,7 +24,8 @@ public record Price(double amount, @Nullable Quantity per) {
         Matcher matcher = TEXT.matcher(text);
         if (!matcher.matches()) {
             throw new UnitException(
-                    "read \"" + text + "\", expected a price such as \"$4.49\" for a pack or \"$4.49/lb\"");
+                    "read \"" + text
+                            + "\", expected a price such as \"$4.49\" for a pack or \"$4.49/lb\", with a point and without commas");
         }
         String symbol = matcher.group(1);
         String code = matcher.group(3);
@@ -34,17 +36,25 @@ public record Price(double amount, @Nullable Quantity per) {
             throw new UnitException("read \"" + text + "\" in " + named + ", but the household's currency is "
                     + currencyCode + "; write all prices in one currency, or change \"currency\"");
         }
+        double amount = Double.parseDouble(matcher.group(2));
+        if (amount > MOST) {
+            throw new UnitException("read \"" + text + "\"; expected a price of at most a thousand million");
+        }
         String per = matcher.group(4);
-        return new Price(Double.parseDouble(matcher.group(2)), per == null ? null : per(per.strip()));
+        return new Price(amount, per == null ? null : per(per.strip()));
     }
 
     private static Quantity per(String text) throws UnitException {
         String counted = Character.isDigit(text.charAt(0)) ? text : "1 " + text;
-        try {
-            return Quantity.parse(counted, Dimension.MASS);
-        } catch (UnitException notMass) {
-            return Quantity.parse(counted, Dimension.VOLUME);
+        for (Dimension dimension : new Dimension[] {Dimension.MASS, Dimension.VOLUME}) {
+            try {
+                return Quantity.parse(counted, dimension);
+            } catch (UnitException other) {
+                // The message below tells what both would take.
+            }
         }
+        throw new UnitException("read a price per \"" + text
+                + "\"; expected a weight or a volume, such as \"$4.49/lb\"," + " \"$1.20 per 100 g\" or \"$2/l\"");
     }
 
     /** The sign that stands before an amount of this currency, or the code itself. */

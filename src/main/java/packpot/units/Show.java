@@ -1,5 +1,6 @@
 package packpot.units;
 
+import java.util.Currency;
 import java.util.Locale;
 
 /** Prints base units for people. */
@@ -18,6 +19,9 @@ public final class Show {
     }
 
     public static String grams(double grams) {
+        if (grams < 1) {
+            return String.format(Locale.ROOT, "%.0f mg", grams * 1000);
+        }
         return String.format(Locale.ROOT, grams < 10 && grams != Math.rint(grams) ? "%,.1f g" : "%,.0f g", grams);
     }
 
@@ -81,8 +85,18 @@ public final class Show {
         return b == 0 ? a : gcd(b, a % b);
     }
 
+    private static int decimals(String currencyCode) {
+        try {
+            return Math.max(0, Currency.getInstance(currencyCode).getDefaultFractionDigits());
+        } catch (IllegalArgumentException notInIso4217) {
+            return 2;
+        }
+    }
+
     public static String money(double amount, String currencyCode) {
         String sign = amount < 0 ? "-" : "";
-        return sign + Price.sign(currencyCode) + String.format(Locale.ROOT, "%,.2f", Math.abs(amount));
+        return sign
+                + Price.sign(currencyCode)
+                + String.format(Locale.ROOT, "%,." + decimals(currencyCode) + "f", Math.abs(amount));
     }
 }
