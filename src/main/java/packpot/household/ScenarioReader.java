@@ -160,7 +160,9 @@ public final class ScenarioReader {
                         "pantry", "every dog must avoid \"" + item.food().label() + "\"; take it out of the pantry");
             }
         }
-        enoughFoods(fields, dogs, pantry, shape);
+        Fields shapeFields = fields.object("shape");
+        boolean asked = shapeFields != null && shapeFields.has("fewestFoods");
+        Shape fitting = enoughFoods(fields, dogs, pantry, shape, asked, notes);
         return new Household(
                 name == null ? "Household" : name,
                 firstDay,
@@ -173,33 +175,45 @@ public final class ScenarioReader {
                 dogs,
                 kitchen,
                 pantry,
-                shape,
+                fitting,
                 rules,
                 budget,
                 notes.defaults,
                 notes.cautions);
     }
 
-    /** What can be told without planning: too few foods could go into the pot at all. */
-    private static void enoughFoods(Fields fields, List<Dog> dogs, List<PantryItem> pantry, Shape shape) {
-        long usable = pantry.stream()
+    /**
+     * The shape for what is in the pantry: where the scenario does not ask for a number of foods, no more are asked for
+     * than could go into the pot.
+     */
+    private static Shape enoughFoods(
+            Fields fields, List<Dog> dogs, List<PantryItem> pantry, Shape shape, boolean asked, Notes notes) {
+        int usable = (int) pantry.stream()
                 .filter(item -> !item.food().isSupplement() && item.place().pot())
                 .filter(item -> !item.outOfStock() || item.onHandGrams() > 0)
                 .filter(item -> item.atMostGrams() == null || item.atMostGrams() > 0)
                 .filter(item -> dogs.stream().noneMatch(dog -> Avoidance.avoids(dog, item.food())))
                 .count();
-        if (!pantry.isEmpty() && usable < shape.fewestFoods()) {
-            fields.fault(
-                    "pantry",
-                    "only " + usable + (usable == 1 ? " food" : " foods") + " can go into the pot, and at least "
-                            + shape.fewestFoods() + " are wished; add foods, or set \"fewestFoods\" in \"shape\"");
-        }
         if (shape.fewestFoods() > shape.mostFoods()) {
             fields.fault(
                     "shape",
                     "at least " + shape.fewestFoods() + " foods and at most " + shape.mostFoods()
                             + " are wished; set \"mostFoods\" too");
         }
+        if (pantry.isEmpty() || usable >= shape.fewestFoods()) {
+            return shape;
+        }
+        if (asked || usable == 0) {
+            fields.fault(
+                    "pantry",
+                    usable + (usable == 1 ? " food" : " foods") + " of it can go into the pot, and at least "
+                            + shape.fewestFoods()
+                            + " are wished; add foods, or change what is out of stock or avoided");
+            return shape;
+        }
+        notes.filled("shape: at least " + usable + (usable == 1 ? " food" : " foods")
+                + " in the pot, since no more can go into it");
+        return shape.withFewestFoods(usable);
     }
 
     private static boolean newer(Fields fields) {

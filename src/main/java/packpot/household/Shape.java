@@ -55,6 +55,24 @@ public record Shape(
         return stage == LifeStage.ADULT ? mostAdditions : mostAdditionsSpecialNeeds;
     }
 
+    /** The same shape with another least number of foods. */
+    Shape withFewestFoods(int fewest) {
+        return new Shape(
+                bands,
+                oneFoodMost,
+                fewest,
+                mostFoods,
+                mostStirredIn,
+                mostAdditions,
+                mostAdditionsSpecialNeeds,
+                additionsMostMassShare,
+                additionsMostEnergyShare,
+                smallestUsefulShare,
+                smallestUsefulShareMinor,
+                minorGroups,
+                usualKcalPerGram);
+    }
+
     public Shape {
         bands = List.copyOf(bands);
         minorGroups = Set.copyOf(minorGroups);
