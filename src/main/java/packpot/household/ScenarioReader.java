@@ -194,13 +194,7 @@ public final class ScenarioReader {
                 .filter(item -> item.atMostGrams() == null || item.atMostGrams() > 0)
                 .filter(item -> dogs.stream().noneMatch(dog -> Avoidance.avoids(dog, item.food())))
                 .count();
-        if (shape.fewestFoods() > shape.mostFoods()) {
-            fields.fault(
-                    "shape",
-                    "at least " + shape.fewestFoods() + " foods and at most " + shape.mostFoods()
-                            + " are wished; set \"mostFoods\" too");
-        }
-        if (pantry.isEmpty() || usable >= shape.fewestFoods()) {
+        if (pantry.isEmpty() || usable >= shape.fewestFoods() || shape.fewestFoods() > shape.mostFoods()) {
             return shape;
         }
         if (asked || usable == 0) {

@@ -27,15 +27,18 @@ final class ShapeReader {
         Integer stirredIn = shape.whole("mostStirredIn", 0, 20);
         Integer additions = shape.whole("mostAdditions", 0, 20);
         Double useful = shape.share("smallestUseful", 0.5);
-        if (fewest != null && most != null && fewest > most) {
-            shape.fault("fewestFoods", "is more than \"mostFoods\"");
+        int atLeast = fewest == null ? usual.path("fewestFoods").intValue() : fewest;
+        int atMost = most == null ? usual.path("mostFoods").intValue() : most;
+        if (atLeast > atMost) {
+            shape.fault(
+                    "fewestFoods", "is " + atLeast + ", more than \"mostFoods\", which is " + atMost + "; give both");
         }
         shape.end();
         return new Shape(
                 bands,
                 or(oneFood, "oneFoodMost"),
-                fewest == null ? usual.path("fewestFoods").intValue() : fewest,
-                most == null ? usual.path("mostFoods").intValue() : most,
+                atLeast,
+                atMost,
                 stirredIn == null ? usual.path("mostStirredIn").intValue() : stirredIn,
                 additions == null ? usual.path("mostAdditions").intValue() : additions,
                 additions == null ? usual.path("mostAdditionsSpecialNeeds").intValue() : additions,

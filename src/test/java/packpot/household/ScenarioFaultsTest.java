@@ -42,7 +42,7 @@ class ScenarioFaultsTest {
             'name': '  '                    | name                | read "  "                         | a text in quotes
             'name': 7                       | name                | read 7                            | a text in quotes
             'gestation': 3                  | gestation           | read 3                            | an object in braces
-            'vetEnergy': '0 kcal'           | vetEnergy           | read 0 kcal                       | more than nothing
+            'vetEnergy': '0 kcal'           | vetEnergy           | read 0 kcal                       | starves
             'sex': 'boy'                    | sex                 | read "boy"                        | male, female, unknown
             'neutered': 'yes'               | neutered            | read "yes"                        | true or false, without quotes
             'activity': 'moderat'           | activity            | near it: "moderate"               | low, moderate, high, working
@@ -79,7 +79,7 @@ class ScenarioFaultsTest {
             'price': null, 'pack': '2 lb'    | pack    | has no price beside it                   | give "price"
             'price': 'cheap'                 | price   | read "cheap"                             | a price such as
             'price': '€4'                    | price   | in EUR                                   | the household's currency is USD
-            'price': '$4/day'                | price   | which is a length of time                | a volume
+            'price': '$4/day'                | price   | as what a price is for                   | a volume
             'price': '$4/0 lb'               | price   | is given for nothing                     | such as "$4.49/lb"
             'price': 4.49                    | price   | read 4.49                                | a text in quotes
             'price': '$-4'                   | price   | read "$-4"                               | a price such as
@@ -114,7 +114,7 @@ class ScenarioFaultsTest {
             'kitchen': {'freezer': {'volume': '50 l', 'packing': '120 %'}} | kitchen.freezer.packing | read "120 %" | from "0 %" to "100 %"
             'shape': {'oneFoodMost': '150 %'}     | shape.oneFoodMost     | read "150 %"       | to "100 %"
             'shape': {'oneFoodMost': 0.5}         | shape.oneFoodMost     | read 0.5           | a share from "0 %"
-            'shape': {'fewestFoods': 9, 'mostFoods': 5} | shape.fewestFoods | is more than | "mostFoods"
+            'shape': {'fewestFoods': 9, 'mostFoods': 5} | shape.fewestFoods | is 9, more than | "mostFoods"
             'shape': {'shares': {'meat': {'least': '60 %', 'most': '40 %'}}} | shape.shares.meat.least | is more than | "most"
             'shape': {'shares': {'meet': {}}}     | shape.shares.meet     | near it: "meat"    | is not a field known here
             'margin': '80 %'                      | margin                | read "80 %"        | to "50 %"
@@ -142,7 +142,7 @@ class ScenarioFaultsTest {
             'pantry': []                          | pantry                | is empty           | expected a list of foods
             'ownFoods': [{'name': 'Broth', 'per': '100 g', 'holds': {}}] | ownFoods[0].group | is missing | meat, fish
             'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '100 g'}] | ownFoods[0].holds | is missing | "protein_g": 20
-            'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '100 g', 'holds': {'protein_g': -1}}] | ownFoods[0].holds.protein_g | zero or more | without quotes
+            'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '100 g', 'holds': {'protein_g': -1}}] | ownFoods[0].holds.protein_g | from zero | without quotes
             'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '100 g', 'holds': {'protien_g': 1}}] | ownFoods[0].holds.protien_g | near it: "protein_g" | is not a field known here
             """)
     void aFaultOfTheRestIsToldOnce(String fields, String path, String read, String expected) {

@@ -39,7 +39,7 @@ class RoundingTest {
 
     @Test
     void roundingOpensNoFurtherPack() {
-        assertThat(Rounding.potGrams(item("ground turkey, 93 % lean"), 1999, HOUSEHOLD))
+        assertThat(Rounding.potGrams(item("ground turkey, 93 % lean"), 1999.4, HOUSEHOLD))
                 .isEqualTo(2000);
         assertThat(Rounding.potGrams(item("chicken liver"), 703.9, HOUSEHOLD)).isEqualTo(704);
         assertThat(Rounding.potGrams(item("spinach, frozen"), 198, HOUSEHOLD)).isEqualTo(198);

@@ -14,7 +14,7 @@ class BowlRowsTest {
     private static final String PUPPY = """
             [{"name": "Ash", "weight": "8 kg", "born": "2025-12-01", "expectedAdultWeight": "25 kg"}]""";
     private static final String ZINC = "zinc gluconate";
-    private static final String SALT = "salt, iodised, 45 ug per g";
+    private static final String SHELL = "eggshell powder";
     private static final String DROPS = "vitamin d3 drops";
 
     private final Build build = Tiny.build(Tiny.household());
@@ -66,9 +66,9 @@ class BowlRowsTest {
     void additionsAreAShareOfTheBowlsMass() {
         double share = build.household.shape().additionsMostMassShare()
                 * (1 - build.rules().roundingReserve());
-        double grams = 10 * supplement(SALT).smallestDoseGrams();
+        double grams = 10 * supplement(SHELL).smallestDoseGrams();
         String row = "mass of additions for Elm";
-        assertThat(coefficient(build, row, SALT + " for Elm doses")).isCloseTo((1 - share) * grams, within(1e-12));
+        assertThat(coefficient(build, row, SHELL + " for Elm doses")).isCloseTo((1 - share) * grams, within(1e-12));
         assertThat(coefficient(build, row, "cooked grams"))
                 .isCloseTo(-share * build.share(Tiny.dog(build, "Elm")), within(1e-12));
         assertThat(row(build, row).upper()).isZero();

@@ -97,7 +97,9 @@ class DogRowsTest {
         Row<Wish> row = row("calcium : phosphorus at least");
         assertThat(row.expression().coefficient(variable(build, "pot calcium"))).isEqualTo(build.share(ash));
         assertThat(row.expression().coefficient(variable(build, "pot phosphorus")))
-                .isCloseTo(-least.per1000Kcal() * (1 + rules.roundingReserve()) * build.share(ash), within(1e-12));
+                .isCloseTo(
+                        -least.per1000Kcal() * (1 + rules.roundingReserve()) * (1 + rules.margin()) * build.share(ash),
+                        within(1e-12));
         assertThat(row.expression().coefficient(variable(build, "kcal of Ash"))).isZero();
         assertThat(row.tag().kind()).isEqualTo(Wish.Kind.RATIO);
     }

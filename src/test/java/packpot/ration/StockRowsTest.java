@@ -119,7 +119,7 @@ class StockRowsTest {
                 .orElseThrow();
         assertThat(row(capped, name).upper()).isEqualTo(8);
         assertThat(coefficient(capped, name, SALT + " g")).isEqualTo(1);
-        assertThat(coefficient(capped, name, SALT + " for Elm doses")).isPositive();
+        assertThat(coefficient(capped, name, SALT + " for Ash doses")).isPositive();
         assertThat(row(capped, name).tag().kind()).isEqualTo(Wish.Kind.FOOD_LIMIT);
     }
 

@@ -39,8 +39,8 @@ class PriceTest {
             -4        | expected a price such as
             4,49      | expected a price such as
             $         | expected a price such as
-            $4.49/day | which is a length of time
-            $4.49/box | "box" is not a unit known here
+            $4.49/day | expected a weight or a volume
+            $4.49/box | "box" as what a price is for
             €4.49     | in EUR, but the household's currency is USD
             4.49 GBP  | in GBP, but the household's currency is USD
             """)
