@@ -53,8 +53,9 @@ public record Price(double amount, @Nullable Quantity per) {
                 // The message below tells what both would take.
             }
         }
-        throw new UnitException("read \"" + text
-                + "\" as what a price is for; expected a weight or a volume, such as \"$4.49/lb\"," + " \"$1.20 per 100 g\" or \"$2/l\"");
+        throw new UnitException(
+                "read \"" + text + "\" as what a price is for; expected a weight or a volume, such as \"$4.49/lb\","
+                        + " \"$1.20 per 100 g\" or \"$2/l\"");
     }
 
     /** The sign that stands before an amount of this currency, or the code itself. */
