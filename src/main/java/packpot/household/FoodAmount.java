@@ -28,16 +28,15 @@ final class FoodAmount {
     }
 
     private static double read(String text, Food food, Measures measures) throws UnitException {
-        Matcher count = COUNT.matcher(text);
-        if (count.matches()) {
-            OptionalDouble grams = measures.gramsOf(food, count.group(2));
-            if (grams.isPresent()) {
-                return Double.parseDouble(count.group(1)) * grams.getAsDouble();
-            }
-        }
         try {
+            // A weight is a weight, even where a measure's name holds its unit, as "portion of 0.1 g" does.
             return Quantity.parse(text, Dimension.MASS).inBaseUnits();
         } catch (UnitException notMass) {
+            Matcher count = COUNT.matcher(text);
+            OptionalDouble counted = count.matches() ? measures.gramsOf(food, count.group(2)) : OptionalDouble.empty();
+            if (counted.isPresent()) {
+                return Double.parseDouble(count.group(1)) * counted.getAsDouble();
+            }
             try {
                 return Quantity.parse(text, Dimension.VOLUME).inBaseUnits()
                         * food.kitchen().densityGramsPerMl();
