@@ -35,4 +35,21 @@ public record Kitchen(
     public double frozenShare() {
         return (double) Math.max(0, days - fridgeDays) / days;
     }
+
+    /** The same kitchen, cooking for another number of days. */
+    public Kitchen withDays(int other) {
+        return new Kitchen(
+                other,
+                mealsPerDay,
+                potMl,
+                potFillShare,
+                mostPotLoads,
+                binMl,
+                bagName,
+                bagUsableMl,
+                mostBags,
+                freezer,
+                fridgeDays,
+                mixDensityGramsPerMl);
+    }
 }

@@ -42,4 +42,55 @@ public record PantryItem(
         Double pack = packGrams;
         return pack == null ? packPrice : packPrice / pack;
     }
+
+    /** The same food, which need not and may be used in any amount. */
+    public PantryItem withoutWishes() {
+        return new PantryItem(
+                food,
+                preparation,
+                packGrams,
+                packAsBoughtGrams,
+                packName,
+                packPrice,
+                onHandGrams,
+                0,
+                null,
+                false,
+                outOfStock,
+                place);
+    }
+
+    /** The same food cooked another way, for another place. */
+    public PantryItem prepared(Preparation other, Place where) {
+        return new PantryItem(
+                food,
+                other,
+                packGrams,
+                packAsBoughtGrams,
+                packName,
+                packPrice,
+                onHandGrams,
+                mustUseGrams,
+                atMostGrams,
+                wholePacksOnly,
+                outOfStock,
+                where);
+    }
+
+    /** The same food with so much of it in the house. */
+    public PantryItem withOnHand(double grams) {
+        return new PantryItem(
+                food,
+                preparation,
+                packGrams,
+                packAsBoughtGrams,
+                packName,
+                packPrice,
+                grams,
+                mustUseGrams,
+                atMostGrams,
+                wholePacksOnly,
+                outOfStock,
+                place);
+    }
 }

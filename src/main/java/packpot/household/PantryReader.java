@@ -2,11 +2,9 @@ package packpot.household;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packpot.food.Food;
@@ -14,25 +12,21 @@ import packpot.food.Measures;
 import packpot.food.Place;
 import packpot.food.Preparation;
 import packpot.food.Supplement;
-import packpot.food.UnsafeFoods;
 import packpot.units.Price;
 import packpot.units.Quantity;
 
 /** Reads "pantry": what the household has or can buy. */
 final class PantryReader {
-    private static final int NEAR = 4;
-
     private final Knowledge knowledge;
     private final String currency;
-    private final Map<String, Food> ownFoods;
+    private final FoodFinder foods;
     private final Notes notes;
 
     PantryReader(Knowledge knowledge, String currency, Collection<Food> ownFoods, Notes notes) {
         this.knowledge = knowledge;
         this.currency = currency;
         this.notes = notes;
-        this.ownFoods = new HashMap<>();
-        ownFoods.forEach(food -> this.ownFoods.put(food.label().toLowerCase(Locale.ROOT), food));
+        this.foods = new FoodFinder(knowledge, ownFoods);
     }
 
     List<PantryItem> read(Fields scenario) {
@@ -59,7 +53,7 @@ final class PantryReader {
 
     private @Nullable PantryItem item(Fields fields) {
         String name = fields.requiredText("food", "the name of a food");
-        Food food = name == null ? null : food(fields, name);
+        Food food = name == null ? null : foods.find(fields, "food", name, "the pantry");
         if (food == null) {
             fields.names().forEach(fields::raw);
             return null;
@@ -97,37 +91,6 @@ final class PantryReader {
                 wholePacks && buying.packGrams() != null,
                 outOfStock || !buying.canBeBought(),
                 place);
-    }
-
-    private @Nullable Food food(Fields fields, String name) {
-        Food own = ownFoods.get(name.strip().toLowerCase(Locale.ROOT));
-        Food food = own != null ? own : knowledge.foods().find(name);
-        String names = food == null ? name : name + " / " + food.label() + " / " + food.name();
-        for (UnsafeFoods.UnsafeFood unsafe : knowledge.unsafeFoods().inName(names)) {
-            if (unsafe.rule() == UnsafeFoods.Rule.BLOCK) {
-                fields.fault(
-                        "food",
-                        "\"" + name + "\" is refused: " + unsafe.food() + " harms dogs (" + unsafe.why() + "). "
-                                + sentence(unsafe.advice()));
-                return null;
-            }
-        }
-        if (food == null) {
-            List<String> labels = new ArrayList<>(
-                    knowledge.foods().all().stream().map(Food::label).toList());
-            labels.addAll(ownFoods.keySet());
-            fields.fault(
-                    "food",
-                    "\"" + name + "\" is not a food known here" + Nearest.advice(name, labels, NEAR)
-                            + "; look foods up with: packpot foods WORD, or give it under \"ownFoods\"");
-        }
-        return food;
-    }
-
-    private static String sentence(String advice) {
-        return advice.isEmpty()
-                ? "Take it out of the pantry."
-                : Character.toUpperCase(advice.charAt(0)) + advice.substring(1) + ".";
     }
 
     private @Nullable Preparation preparation(Fields fields, Food food) {

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 import packpot.data.ModelFiles;
 import packpot.dog.Dog;
 import packpot.dog.EnergyMethod;
+import packpot.food.Food;
 import packpot.food.FoodEnergy;
 import packpot.profile.Profiles;
 import packpot.units.Price;
@@ -48,15 +49,74 @@ public final class ScenarioReader {
 
     /** Reads a file. */
     public Household read(Path file) throws ScenarioException {
+        return read(file.toString(), bytes(file, "scenario"));
+    }
+
+    /**
+     * Reads a scenario and the recipe that goes with it.
+     *
+     * @param recipeFile a recipe of its own, which goes before the scenario's; null for the scenario's
+     */
+    public RecipeScenario readWithRecipe(Path file, @Nullable Path recipeFile) throws ScenarioException {
+        Contents contents = contents(file.toString(), bytes(file, "scenario"), false);
+        if (recipeFile != null) {
+            return withRecipe(contents, recipeFile.toString(), bytes(recipeFile, "recipe"));
+        }
+        Recipe recipe = contents.recipe();
+        if (recipe == null) {
+            throw new ScenarioException(
+                    file.toString(),
+                    List.of(new Fault(
+                            "recipe",
+                            "is missing; expected the recipe to check, such as {\"days\": 7, \"foods\": [{\"food\":"
+                                    + " \"ground turkey, 93 % lean\", \"amount\": \"3 lb\"}]}, or a file of its own with"
+                                    + " --recipe FILE")));
+        }
+        return new RecipeScenario(contents.household(), recipe);
+    }
+
+    /** Reads the texts of a scenario and of a recipe; the names are what faults call the files. */
+    RecipeScenario readWithRecipe(String name, byte[] scenario, String recipeName, byte[] recipe)
+            throws ScenarioException {
+        return withRecipe(contents(name, scenario, false), recipeName, recipe);
+    }
+
+    private RecipeScenario withRecipe(Contents contents, String name, byte[] text) throws ScenarioException {
+        List<Fault> faults = new ArrayList<>();
+        Household household = contents.household();
+        Fields fields = new Fields(tree(name, text, "recipe"), "", faults);
+        Recipe recipe = faults.isEmpty()
+                ? new RecipeReader(
+                                knowledge,
+                                new RecipeReader.Setting(
+                                        household.dogs(),
+                                        household.dogs().stream().map(Dog::name).toList(),
+                                        household.pantry(),
+                                        contents.ownFoods(),
+                                        household.kitchen().days(),
+                                        household.currency(),
+                                        household.foodEnergy()))
+                        .read(fields)
+                : null;
+        if (recipe == null || !faults.isEmpty()) {
+            throw new ScenarioException(name, faults);
+        }
+        return new RecipeScenario(household, recipe);
+    }
+
+    private static byte[] bytes(Path file, String what) throws ScenarioException {
         String name = file.toString();
         try {
             if (Files.isDirectory(file)) {
-                throw one(name, "is a folder; expected a scenario file such as scenarios/three-adults.json");
+                throw one(
+                        name,
+                        "is a folder; expected a " + what + " file"
+                                + (what.equals("scenario") ? " such as scenarios/three-adults.json" : ""));
             }
             if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-                throw one(name, "is larger than " + MOST_BYTES / 1_000_000 + " MB, which no scenario is");
+                throw one(name, "is larger than " + MOST_BYTES / 1_000_000 + " MB, which no " + what + " is");
             }
-            return read(name, Files.readAllBytes(file));
+            return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             throw one(name, "there is no such file; check the name and the folder");
         } catch (AccessDeniedException e) {
@@ -68,19 +128,27 @@ public final class ScenarioReader {
 
     /** Reads the text of a scenario; {@code name} is what faults call the file. */
     public Household read(String name, byte[] text) throws ScenarioException {
+        return contents(name, text, true).household();
+    }
+
+    /** What a scenario file holds. */
+    private record Contents(Household household, @Nullable Recipe recipe, List<Food> ownFoods) {}
+
+    /** Reads a scenario; one that is planned for needs more foods than one whose recipe is checked. */
+    private Contents contents(String name, byte[] text, boolean planned) throws ScenarioException {
         List<Fault> faults = new ArrayList<>();
-        Household household = household(new Fields(tree(name, text), "", faults), faults);
-        if (household == null || !faults.isEmpty()) {
+        Contents contents = contents(new Fields(tree(name, text, "scenario"), "", faults), faults, planned);
+        if (contents == null || !faults.isEmpty()) {
             throw new ScenarioException(name, faults);
         }
-        return household;
+        return contents;
     }
 
     private static ScenarioException one(String file, String message) {
         return new ScenarioException(file, List.of(new Fault("", message)));
     }
 
-    private static JsonNode tree(String name, byte[] text) throws ScenarioException {
+    private static JsonNode tree(String name, byte[] text, String what) throws ScenarioException {
         JsonFactory json = JsonFactory.builder()
                 .streamReadConstraints(
                         StreamReadConstraints.builder().maxNestingDepth(50).build())
@@ -89,12 +157,18 @@ public final class ScenarioReader {
         try (JsonParser parser = json.createParser(text)) {
             JsonNode tree = new JsonMapper(json).readTree(parser);
             if (tree == null || tree.isMissingNode()) {
-                throw one(name, "is empty; expected a scenario, see scenarios/three-adults.json for one");
+                throw one(
+                        name,
+                        "is empty; expected a " + what + ", see "
+                                + (what.equals("scenario")
+                                        ? "scenarios/three-adults.json"
+                                        : "models/recipe.schema.json")
+                                + " for one");
             }
             if (parser.nextToken() != null) {
                 throw one(
                         name,
-                        "goes on after the scenario's closing brace, at line "
+                        "goes on after the " + what + "'s closing brace, at line "
                                 + parser.currentTokenLocation().getLineNr() + "; remove what follows it");
             }
             return tree;
@@ -110,7 +184,7 @@ public final class ScenarioReader {
         }
     }
 
-    private @Nullable Household household(Fields fields, List<Fault> faults) {
+    private @Nullable Contents contents(Fields fields, List<Fault> faults, boolean planned) {
         if (!faults.isEmpty() || newer(fields)) {
             return null;
         }
@@ -136,7 +210,22 @@ public final class ScenarioReader {
         List<Dog> dogs = new DogReader(knowledge, firstDay, notes).read(fields);
         Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
         Shape shape = new ShapeReader(usual).read(fields.object("shape"));
-        List<PantryItem> pantry = new PantryReader(knowledge, currency, OwnFoodReader.read(fields), notes).read(fields);
+        List<Food> ownFoods = OwnFoodReader.read(fields);
+        List<PantryItem> pantry = new PantryReader(knowledge, currency, ownFoods, notes).read(fields);
+        Fields recipeFields = fields.object("recipe");
+        Recipe recipe = recipeFields == null
+                ? null
+                : new RecipeReader(
+                                knowledge,
+                                new RecipeReader.Setting(
+                                        dogs,
+                                        dogNames(fields),
+                                        pantry,
+                                        ownFoods,
+                                        kitchen.days(),
+                                        currency,
+                                        foodEnergy == null ? FoodEnergy.Method.ATWATER : foodEnergy))
+                        .read(recipeFields);
         fields.end();
         for (Dog dog : dogs) {
             double needs = knowledge
@@ -162,8 +251,8 @@ public final class ScenarioReader {
         }
         Fields shapeFields = fields.object("shape");
         boolean asked = shapeFields != null && shapeFields.has("fewestFoods");
-        Shape fitting = enoughFoods(fields, dogs, pantry, shape, asked, notes);
-        return new Household(
+        Shape fitting = planned ? enoughFoods(fields, dogs, pantry, shape, asked, notes) : shape;
+        Household household = new Household(
                 name == null ? "Household" : name,
                 firstDay,
                 currency,
@@ -180,6 +269,13 @@ public final class ScenarioReader {
                 budget,
                 notes.defaults,
                 notes.cautions);
+        return new Contents(household, recipe, ownFoods);
+    }
+
+    private static List<String> dogNames(Fields fields) {
+        List<String> names = new ArrayList<>();
+        fields.raw("dogs").forEach(dog -> names.add(dog.path("name").asText("").strip()));
+        return names;
     }
 
     /**

@@ -26,6 +26,7 @@ public record Wish(Kind kind, String who, String what, String sentence, double s
         BIN,
         BAGS,
         FREEZER,
-        BUDGET
+        BUDGET,
+        RECIPE
     }
 }
