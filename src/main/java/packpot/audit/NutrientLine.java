@@ -29,6 +29,9 @@ public record NutrientLine(
         double unknownEnergyShare,
         List<String> unknownFoods,
         boolean fromMemory) {
+    /** How near to a limit, as a share of it, still counts as on it. */
+    static final double CLOSE = 1e-6;
+
     public NutrientLine {
         unknownFoods = List.copyOf(unknownFoods);
     }
@@ -36,5 +39,17 @@ public record NutrientLine(
     /** Whether foods that make up much of the energy have no figure. */
     public boolean thin() {
         return unknownEnergyShare > 0.25;
+    }
+
+    /** Whether less than the minimum is there. */
+    public boolean tooLittle() {
+        Double least = minimum;
+        return least != null && !(got >= least * (1 - CLOSE));
+    }
+
+    /** Whether more than the maximum is there. */
+    public boolean tooMuch() {
+        Double most = maximum;
+        return most != null && !(gotAgainstMaximum <= most * (1 + CLOSE));
     }
 }
