@@ -1,5 +1,6 @@
 package packpot.explain;
 
+import org.jspecify.annotations.Nullable;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
 import packpot.household.Household;
@@ -9,6 +10,7 @@ import packpot.plan.Plan;
 import packpot.plan.PlanBuilder;
 import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
+import packpot.ration.RecipeGoal;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
@@ -38,8 +40,13 @@ public final class Planner {
 
     /** Plans one household. */
     public Result plan(Household household, SolveLimits limits) {
+        return plan(household, limits, null);
+    }
+
+    /** Plans one household, keeping to a recipe where a goal says how. */
+    public Result plan(Household household, SolveLimits limits, @Nullable RecipeGoal goal) {
         Needs needs = Needs.of(household, knowledge);
-        RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits);
+        RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits, goal);
         if (outcome instanceof RationPlanner.Outcome.None none) {
             return new Result.NoPlan(household, none.model(), none.provedImpossible());
         }

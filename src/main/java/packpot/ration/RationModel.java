@@ -3,6 +3,7 @@ package packpot.ration;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
@@ -21,8 +22,15 @@ public final class RationModel {
 
     private final Build build;
 
-    private RationModel(Build build) {
+    /** Money for the batch, left-over parts at their worth. */
+    private final Expression cost;
+
+    private final boolean costIsLeast;
+
+    private RationModel(Build build, Expression cost, boolean costIsLeast) {
         this.build = build;
+        this.cost = cost;
+        this.costIsLeast = costIsLeast;
     }
 
     /**
@@ -31,6 +39,21 @@ public final class RationModel {
      * @param shares of the pot, summing to 1
      */
     public static RationModel of(Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
+        return of(household, knowledge, needs, shares, null);
+    }
+
+    /**
+     * Builds the model of a pot that keeps to a recipe.
+     *
+     * @param shares of the pot, summing to 1
+     * @param goal what is kept of a recipe; null for a pot that is cheapest and nothing else
+     */
+    public static RationModel of(
+            Household household,
+            Knowledge knowledge,
+            Needs needs,
+            Map<DogNeed, Double> shares,
+            @Nullable RecipeGoal goal) {
         Build build = new Build(household, knowledge, needs, shares);
         PotRows.add(build);
         BowlRows.add(build);
@@ -38,7 +61,11 @@ public final class RationModel {
         ShapeRows.add(build);
         StockRows.add(build);
         KitchenRows.add(build);
-        return new RationModel(build);
+        Expression cost = new Expression().add(1, build.model.objective());
+        if (goal != null) {
+            RecipeRows.add(build, goal, cost);
+        }
+        return new RationModel(build, cost, !(goal instanceof RecipeGoal.Nearest));
     }
 
     public LinearModel<Wish> linearModel() {
@@ -69,8 +96,9 @@ public final class RationModel {
                 build.shares,
                 pot,
                 doses,
-                solution.objective(),
-                bound,
+                costIsLeast ? solution.objective() : cost(solution),
+                // Where something else is least, nothing is known of cheaper plans but that none is free of charge.
+                costIsLeast ? bound : 0,
                 solution.objective() - bound <= gap * Math.abs(solution.objective()) + NOTHING_MONEY,
                 seconds);
     }
@@ -104,6 +132,11 @@ public final class RationModel {
             }
         });
         return model;
+    }
+
+    private double cost(Solution solution) {
+        return cost.value(
+                solution.values().stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /** kcal that a dog's additions bring over the batch. */

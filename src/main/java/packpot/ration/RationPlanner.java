@@ -2,6 +2,7 @@ package packpot.ration;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.needs.DogNeed;
@@ -45,11 +46,16 @@ public final class RationPlanner {
 
     /** Plans one household. */
     public Outcome plan(Household household, Needs needs, SolveLimits limits) {
+        return plan(household, needs, limits, null);
+    }
+
+    /** Plans one household, keeping to a recipe where a goal says how. */
+    public Outcome plan(Household household, Needs needs, SolveLimits limits, @Nullable RecipeGoal goal) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         double seconds = 0;
         double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
         for (int round = 1; ; round++) {
-            RationModel model = RationModel.of(household, knowledge, needs, shares);
+            RationModel model = RationModel.of(household, knowledge, needs, shares, goal);
             Solution found = solver.solve(
                     model.linearModel(), new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap));
             seconds += found.seconds();
@@ -63,9 +69,13 @@ public final class RationPlanner {
                 shares = next;
                 continue;
             }
-            Solution measured = measured(household, model, found, limits.relativeGap());
-            seconds += measured.seconds();
-            boolean proved = within(measured, found.bound(), limits.relativeGap());
+            Solution measured = found;
+            // Whole steps of every food would break the proportions of a recipe.
+            if (!(goal instanceof RecipeGoal.AddOnly)) {
+                measured = measured(household, model, found, limits.relativeGap());
+                seconds += measured.seconds();
+            }
+            boolean proved = goal != null || within(measured, found.bound(), limits.relativeGap());
             if (proved || last || found.status() != Solution.Status.OPTIMAL) {
                 return new Outcome.Found(model.amounts(measured, found.bound(), limits.relativeGap(), seconds));
             }

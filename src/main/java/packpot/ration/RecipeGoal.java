@@ -1,0 +1,25 @@
+package packpot.ration;
+
+import packpot.household.Recipe;
+
+/** What a plan must keep of a recipe, and what it is to be best at. Foods of the pantry outside the recipe are supplements alone. */
+public sealed interface RecipeGoal {
+    Recipe recipe();
+
+    /** The pot's proportions stay, supplements may be added, and the cost is least. */
+    record AddOnly(Recipe recipe) implements RecipeGoal {}
+
+    /**
+     * The amounts lie as near to the recipe's as can be, and of equally near ones the cheaper are taken.
+     *
+     * @param scale that the recipe's amounts are multiplied with before the distance is measured
+     */
+    record Nearest(Recipe recipe, double scale) implements RecipeGoal {}
+
+    /**
+     * The same foods, each within a band around its share of the recipe, at least cost.
+     *
+     * @param band how far a share may lie off the recipe's, as a share of that: 0.25 lets 40 % become 30 to 50 %
+     */
+    record SameShares(Recipe recipe, double band) implements RecipeGoal {}
+}
