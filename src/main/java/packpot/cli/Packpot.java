@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
         footer = "  packpot plan scenarios/three-adults.json",
         subcommands = {
             PlanCommand.class,
+            CheckCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

@@ -43,8 +43,9 @@ final class NutrientText {
     }
 
     private static String marks(NutrientLine line) {
+        String judged = line.tooLittle() ? "short " : line.tooMuch() ? "over " : "";
         String memory = line.fromMemory() ? "m" : "";
-        return line.thin() ? memory + "?" : memory;
+        return (judged + (line.thin() ? memory + "?" : memory)).strip();
     }
 
     /** What the marks mean, and the thin data by name. */
@@ -57,13 +58,18 @@ final class NutrientText {
                                 + " % above them. Energy of food: " + plan.foodEnergyRule() + ".",
                         "",
                         TextReport.WIDTH));
-        boolean memory =
-                verdict.dogs().stream().flatMap(dog -> dog.nutrients().stream()).anyMatch(NutrientLine::fromMemory);
+        return text.append(marksLegend(verdict.dogs())).toString();
+    }
+
+    /** What m and ? stand for, where they are used. */
+    static String marksLegend(List<DogAudit> dogs) {
+        StringBuilder text = new StringBuilder();
+        boolean memory = dogs.stream().flatMap(dog -> dog.nutrients().stream()).anyMatch(NutrientLine::fromMemory);
         if (memory) {
             text.append("m: a limit of this line was recalled, not read in print; see models/SOURCES.md\n");
         }
         Set<String> thin = new TreeSet<>();
-        for (DogAudit dog : verdict.dogs()) {
+        for (DogAudit dog : dogs) {
             for (NutrientLine line : dog.nutrients()) {
                 if (line.thin()) {
                     thin.add(line.label() + ": not measured in " + foods(line.unknownFoods())

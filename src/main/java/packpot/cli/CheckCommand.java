@@ -1,0 +1,161 @@
+package packpot.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import packpot.audit.RecipeAudit;
+import packpot.audit.RecipeVerdict;
+import packpot.explain.Mend;
+import packpot.explain.RecipeMender;
+import packpot.explain.RecipeSwap;
+import packpot.household.Knowledge;
+import packpot.household.RecipeScenario;
+import packpot.household.ScenarioException;
+import packpot.household.ScenarioReader;
+import packpot.household.SwapReader;
+import packpot.report.RecipeReport;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+import packpot.units.Show;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks a recipe that somebody cooks, and mends it. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Check a recipe that you cook today: energy and every nutrient for every dog that it feeds, foods that are"
+                    + " not safe, and three ways to mend it, each checked like a plan.",
+            "",
+            "The recipe stands in the scenario under \"recipe\", or in a file of its own; its fields are described in"
+                    + " models/recipe.schema.json, those of --json in models/recipe-check.schema.json."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:the recipe was checked, whether it is good or not",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:scenario, recipe or swap have faults, all listed; nothing was written",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  packpot check mine.json",
+            "  packpot check scenarios/three-adults.json --recipe scenarios/recipes/meat-and-rice.json",
+            "  packpot check mine.json --swap \"chicken thigh=ground turkey\" --swap-by protein"
+        })
+final class CheckCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", description = "a scenario file: dogs, kitchen, pantry")
+    private Path scenario;
+
+    @Option(names = "--recipe", paramLabel = "FILE", description = "a recipe in a file of its own")
+    private @Nullable Path recipe;
+
+    @Option(
+            names = "--swap",
+            paramLabel = "FOOD=OTHER",
+            description = "show side by side what moves when another food takes a food's place; may be repeated")
+    private List<String> swaps = List.of();
+
+    @Option(
+            names = "--swap-by",
+            paramLabel = "WHAT",
+            defaultValue = "weight",
+            description = "what the new food equals the old one in: ${COMPLETION-CANDIDATES}; default: weight")
+    private RecipeSwap.By by;
+
+    @Option(
+            names = "--moved",
+            paramLabel = "PERCENT",
+            defaultValue = "10",
+            description = "with --swap: list nutrients that moved by more than this; default: ${DEFAULT-VALUE}")
+    private double movedPercent;
+
+    @Option(
+            names = "--band",
+            paramLabel = "PERCENT",
+            defaultValue = "25",
+            description = "how far shares may lie off the recipe's in the third mend, as a part of each share; default:"
+                    + " ${DEFAULT-VALUE}")
+    private double bandPercent;
+
+    @Option(names = "--no-mends", description = "check alone, look for no mends")
+    private boolean noMends;
+
+    @Mixin
+    private Output output;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "20",
+            description = "longest time to search for one mend; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Option(
+            names = "--gap",
+            paramLabel = "PERCENT",
+            defaultValue = "0.5",
+            description = "stop when a mend is proved to be within this of the best; default: ${DEFAULT-VALUE}")
+    private double gapPercent;
+
+    @Spec
+    private CommandSpec spec;
+
+    @SuppressWarnings("NullAway.Init")
+    CheckCommand() {}
+
+    @Override
+    public Integer call() throws ScenarioException, OutputException {
+        range("--time-limit", seconds, 0.1, 86_400);
+        range("--gap", gapPercent, 0, 100);
+        range("--moved", movedPercent, 0, 1000);
+        range("--band", bandPercent, 0, 100);
+        Knowledge knowledge = Knowledge.load();
+        RecipeScenario read =
+                new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault())).readWithRecipe(scenario, recipe);
+        RecipeSwap swap = swap(knowledge, read);
+        RecipeVerdict verdict = RecipeAudit.check(read.recipe(), read.household(), knowledge);
+        double band = bandPercent / 100;
+        List<Mend> mends = noMends
+                ? List.of()
+                : Progress.during(
+                        "Mending the recipe in three ways",
+                        () -> new RecipeMender(knowledge, new OrToolsSolver(), band)
+                                .all(read, new SolveLimits(seconds, gapPercent / 100)));
+        RecipeReport report = new RecipeReport(read, knowledge, verdict, mends, swap, band);
+        output.write(spec, output.json() ? report.json() : report.text());
+        return ExitCode.DONE;
+    }
+
+    private @Nullable RecipeSwap swap(Knowledge knowledge, RecipeScenario read) throws ScenarioException {
+        if (swaps.isEmpty()) {
+            return null;
+        }
+        List<SwapReader.Swap> asked = new SwapReader(knowledge, read).read(swaps);
+        try {
+            return RecipeSwap.of(read, asked, by, movedPercent / 100, knowledge);
+        } catch (RecipeSwap.NothingInCommonException e) {
+            throw new ParameterException(
+                    spec.commandLine(), "--swap-by " + by.key() + ": " + e.getMessage() + "; try --swap-by weight", e);
+        }
+    }
+
+    private void range(String option, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    option + " is from " + Show.number(least) + " to " + Show.number(most) + ", read "
+                            + Show.number(value));
+        }
+    }
+}
