@@ -104,6 +104,11 @@ public final class ScenarioReader {
         return new RecipeScenario(household, recipe);
     }
 
+    /** The text of a scenario file as it stands. */
+    public static byte[] text(Path file) throws ScenarioException {
+        return bytes(file, "scenario");
+    }
+
     private static byte[] bytes(Path file, String what) throws ScenarioException {
         String name = file.toString();
         try {
@@ -146,6 +151,10 @@ public final class ScenarioReader {
 
     private static ScenarioException one(String file, String message) {
         return new ScenarioException(file, List.of(new Fault("", message)));
+    }
+
+    static JsonNode tree(String name, byte[] text) throws ScenarioException {
+        return tree(name, text, "scenario");
     }
 
     private static JsonNode tree(String name, byte[] text, String what) throws ScenarioException {

@@ -1,0 +1,145 @@
+package packpot.household;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One scenario and what becomes of it when things change. A change is an edit of the scenario's own text, which is then
+ * read like any other, so that a changed household is as valid as one from a file and faults sound the same.
+ */
+public final class ScenarioChanges {
+    private static final Pattern FORM = Pattern.compile("\\s*([^:]+?)\\s*:\\s*(.+?)\\s*");
+    private static final JsonMapper JSON = new JsonMapper();
+
+    private final Knowledge knowledge;
+    private final ScenarioReader reader;
+    private final String file;
+    private final byte[] text;
+
+    /**
+     * A scenario to change.
+     *
+     * @param file what faults call it
+     */
+    public ScenarioChanges(Knowledge knowledge, ScenarioReader reader, String file, byte[] text) {
+        this.knowledge = knowledge;
+        this.reader = reader;
+        this.file = file;
+        this.text = text.clone();
+    }
+
+    /** The household as it stands. */
+    public Household unchanged() throws ScenarioException {
+        return reader.read(file, text);
+    }
+
+    /**
+     * The household after changes.
+     *
+     * @param asked by people; two of them that contradict each other are a fault
+     * @param following what follows from them, and is put over them
+     * @throws ScenarioException when a change cannot be understood, names nothing of the scenario, contradicts another,
+     *     or leads to a scenario with faults
+     */
+    public Household with(List<Change> asked, List<Change> following) throws ScenarioException {
+        if (!(ScenarioReader.tree(file, text) instanceof ObjectNode tree)) {
+            throw new ScenarioException(file, List.of(new Fault("", "expected a scenario in braces")));
+        }
+        List<Fault> faults = new ArrayList<>();
+        apply(asked, tree, faults);
+        apply(following, tree, faults);
+        if (!faults.isEmpty()) {
+            throw new ScenarioException("What is asked", faults);
+        }
+        try {
+            return reader.read(file + " with \"" + Change.words(asked) + "\"", JSON.writeValueAsBytes(tree));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the changed scenario cannot be written: " + e.getOriginalMessage(), e);
+        }
+    }
+
+    private void apply(List<Change> changes, ObjectNode tree, List<Fault> faults) {
+        Places places = new Places(faults);
+        // Dogs that come are there first and dogs that leave go last, so that other changes may speak of them.
+        List<Change> ordered = new ArrayList<>(changes);
+        ordered.sort(Comparator.comparingInt(ScenarioChanges::turn));
+        ordered.forEach(change -> one(change, tree, places));
+    }
+
+    private static int turn(Change change) {
+        Matcher form = FORM.matcher(change.words());
+        String what = form.matches() ? form.group(2) : "";
+        return DogChange.comes(what) ? 0 : DogChange.leaves(what) ? 2 : 1;
+    }
+
+    private void one(Change change, ObjectNode tree, Places places) {
+        places.begin(change);
+        Matcher form = FORM.matcher(change.words());
+        if (!form.matches()) {
+            places.fault("expected SUBJECT: WHAT, such as \"Moss: weight 23 lb\", \"carrots: out of stock\" or"
+                    + " \"days: 10\"");
+            return;
+        }
+        String subject = form.group(1);
+        String what = form.group(2);
+        if (DogChange.comes(what)) {
+            DogChange.come(tree, subject, what, change.dog(), places);
+            return;
+        }
+        ObjectNode dog = dog(tree, subject);
+        PantryWords pantry = new PantryWords(tree, knowledge);
+        List<ObjectNode> foods = pantry.meantBy(subject);
+        boolean household = HouseholdChange.SUBJECTS.contains(subject.toLowerCase(Locale.ROOT));
+        boolean named = dog != null || household;
+        if (named && !pantry.isExact(subject)) {
+            // A dog or a part of the kitchen is meant by its whole name; a food that only holds the word is not.
+            foods = List.of();
+        }
+        if ((dog != null && household) || (named && !foods.isEmpty())) {
+            places.fault("\"" + subject + "\" is the name of two things in this scenario; rename the dog or food");
+        } else if (dog != null) {
+            DogChange.apply(tree, dog, what, places);
+        } else if (household) {
+            HouseholdChange.apply(tree, subject.toLowerCase(Locale.ROOT), what, places);
+        } else if (foods.isEmpty()) {
+            places.fault("\"" + subject + "\" is no dog, food or part of the kitchen of this scenario"
+                    + Nearest.advice(subject, known(tree, pantry), 3));
+        } else if (foods.size() > 1 && !PantryWords.speaksOfAll(subject)) {
+            places.fault("\"" + subject + "\" may be any of "
+                    + String.join(
+                            ", ",
+                            foods.stream()
+                                    .map(f -> "\"" + PantryWords.name(f) + "\"")
+                                    .toList())
+                    + "; name one, or all of them by \"all " + subject + "\"");
+        } else {
+            foods.forEach(food -> FoodChange.apply(food, what, places));
+        }
+    }
+
+    private static List<String> known(ObjectNode tree, PantryWords pantry) {
+        List<String> names = new ArrayList<>(pantry.names());
+        tree.path("dogs").forEach(dog -> names.add(dog.path("name").asText()));
+        names.addAll(HouseholdChange.SUBJECTS);
+        return names;
+    }
+
+    static @Nullable ObjectNode dog(ObjectNode tree, String name) {
+        for (JsonNode node : tree.path("dogs")) {
+            if (node instanceof ObjectNode dog
+                    && dog.path("name").asText().strip().equalsIgnoreCase(name)) {
+                return dog;
+            }
+        }
+        return null;
+    }
+}
