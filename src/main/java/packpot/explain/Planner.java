@@ -8,9 +8,9 @@ import packpot.household.Knowledge;
 import packpot.needs.Needs;
 import packpot.plan.Plan;
 import packpot.plan.PlanBuilder;
+import packpot.ration.Goal;
 import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
-import packpot.ration.RecipeGoal;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
@@ -43,8 +43,8 @@ public final class Planner {
         return plan(household, limits, null);
     }
 
-    /** Plans one household, keeping to a recipe where a goal says how. */
-    public Result plan(Household household, SolveLimits limits, @Nullable RecipeGoal goal) {
+    /** Plans one household; with a goal, as that asks and not just as cheap as can be. */
+    public Result plan(Household household, SolveLimits limits, @Nullable Goal goal) {
         Needs needs = Needs.of(household, knowledge);
         RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits, goal);
         if (outcome instanceof RationPlanner.Outcome.None none) {

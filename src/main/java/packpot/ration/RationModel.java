@@ -19,18 +19,19 @@ import packpot.solver.Solution;
 public final class RationModel {
     private static final double NOTHING_GRAMS = 1e-3;
     private static final double NOTHING_MONEY = 1e-6;
+    /** Part of the pot: distances are shown in whole percent. */
+    private static final double NOTHING_EXCHANGED = 0.005;
 
     private final Build build;
-
     /** Money for the batch, left-over parts at their worth. */
     private final Expression cost;
 
-    private final boolean costIsLeast;
+    private final @Nullable Goal goal;
 
-    private RationModel(Build build, Expression cost, boolean costIsLeast) {
+    private RationModel(Build build, Expression cost, @Nullable Goal goal) {
         this.build = build;
         this.cost = cost;
-        this.costIsLeast = costIsLeast;
+        this.goal = goal;
     }
 
     /**
@@ -43,7 +44,7 @@ public final class RationModel {
     }
 
     /**
-     * Builds the model of a pot that keeps to a recipe.
+     * Builds the model of a pot that keeps to a recipe, or near to one.
      *
      * @param shares of the pot, summing to 1
      * @param goal what is kept of a recipe; null for a pot that is cheapest and nothing else
@@ -53,7 +54,7 @@ public final class RationModel {
             Knowledge knowledge,
             Needs needs,
             Map<DogNeed, Double> shares,
-            @Nullable RecipeGoal goal) {
+            @Nullable Goal goal) {
         Build build = new Build(household, knowledge, needs, shares);
         PotRows.add(build);
         BowlRows.add(build);
@@ -62,14 +63,21 @@ public final class RationModel {
         StockRows.add(build);
         KitchenRows.add(build);
         Expression cost = new Expression().add(1, build.model.objective());
-        if (goal != null) {
-            RecipeRows.add(build, goal, cost);
+        if (goal instanceof RecipeGoal recipe) {
+            RecipeRows.add(build, recipe, cost);
+        } else if (goal instanceof Near near) {
+            NearRows.add(build, near, cost);
         }
-        return new RationModel(build, cost, !(goal instanceof RecipeGoal.Nearest));
+        return new RationModel(build, cost, goal);
     }
 
     public LinearModel<Wish> linearModel() {
         return build.model;
+    }
+
+    /** A difference of the objective that nobody notices, in its own unit: money, or a part of the pot. */
+    double nothing() {
+        return goal instanceof Near ? NOTHING_EXCHANGED : NOTHING_MONEY;
     }
 
     /** The amounts of a solution. */
@@ -96,10 +104,9 @@ public final class RationModel {
                 build.shares,
                 pot,
                 doses,
-                costIsLeast ? solution.objective() : cost(solution),
-                // Where something else is least, nothing is known of cheaper plans but that none is free of charge.
-                costIsLeast ? bound : 0,
-                solution.objective() - bound <= gap * Math.abs(solution.objective()) + NOTHING_MONEY,
+                costIsLeast() ? solution.objective() : cost(solution),
+                costBound(bound),
+                solution.objective() - bound <= gap * Math.abs(solution.objective()) + nothing(),
                 seconds);
     }
 
@@ -132,6 +139,19 @@ public final class RationModel {
             }
         });
         return model;
+    }
+
+    private boolean costIsLeast() {
+        return !(goal instanceof RecipeGoal.Nearest || goal instanceof Near);
+    }
+
+    /** What no plan costs less than, given the bound of what the model makes least. */
+    private double costBound(double bound) {
+        if (goal instanceof Near near) {
+            return near.noPlanBelow();
+        }
+        // Where something else is least, nothing is known of cheaper plans but that none is free of charge.
+        return costIsLeast() ? bound : 0;
     }
 
     private double cost(Solution solution) {

@@ -49,8 +49,8 @@ public final class RationPlanner {
         return plan(household, needs, limits, null);
     }
 
-    /** Plans one household, keeping to a recipe where a goal says how. */
-    public Outcome plan(Household household, Needs needs, SolveLimits limits, @Nullable RecipeGoal goal) {
+    /** Plans one household; with a goal, as that asks, and the gap is one of what it makes least. */
+    public Outcome plan(Household household, Needs needs, SolveLimits limits, @Nullable Goal goal) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         double seconds = 0;
         double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
@@ -75,7 +75,7 @@ public final class RationPlanner {
                 measured = measured(household, model, found, limits.relativeGap());
                 seconds += measured.seconds();
             }
-            boolean proved = goal != null || within(measured, found.bound(), limits.relativeGap());
+            boolean proved = goal instanceof RecipeGoal || within(model, measured, found.bound(), limits.relativeGap());
             if (proved || last || found.status() != Solution.Status.OPTIMAL) {
                 return new Outcome.Found(model.amounts(measured, found.bound(), limits.relativeGap(), seconds));
             }
@@ -84,8 +84,8 @@ public final class RationPlanner {
         }
     }
 
-    private static boolean within(Solution solution, double bound, double gap) {
-        return solution.objective() - bound <= gap * Math.abs(solution.objective());
+    private static boolean within(RationModel model, Solution solution, double bound, double gap) {
+        return solution.objective() - bound <= gap * Math.abs(solution.objective()) + model.nothing();
     }
 
     /**
@@ -101,7 +101,7 @@ public final class RationPlanner {
                     solver.solve(model.measured(found, grams), new SolveLimits(MEASURE_SECONDS, MEASURE_GAP));
             if (measured.hasValues()) {
                 best = measured;
-                if (within(measured, found.bound(), gap)) {
+                if (within(model, measured, found.bound(), gap)) {
                     return measured;
                 }
             }

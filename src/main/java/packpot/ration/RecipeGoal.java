@@ -3,7 +3,7 @@ package packpot.ration;
 import packpot.household.Recipe;
 
 /** What a plan must keep of a recipe, and what it is to be best at. Foods of the pantry outside the recipe are supplements alone. */
-public sealed interface RecipeGoal {
+public sealed interface RecipeGoal extends Goal {
     Recipe recipe();
 
     /** The pot's proportions stay, supplements may be added, and the cost is least. */
