@@ -1,0 +1,256 @@
+package packpot.explain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
+import packpot.household.Change;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioChanges;
+import packpot.household.ScenarioException;
+import packpot.plan.Plan;
+import packpot.ration.Near;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+
+/** What becomes of a plan when things change: the old and each new plan side by side. */
+public final class WhatIf {
+    private static final SolveLimits SHORTFALL = new SolveLimits(10, 0.05);
+    /** So far a distance may be from the least one; distances are shown in whole percent. */
+    private static final double DISTANCE_GAP = 0.02;
+
+    private final Knowledge knowledge;
+    private final Solver solver;
+    private final SolveLimits limits;
+    private final Planner planner;
+
+    /**
+     * What-if on one solver, which is used from several threads at once.
+     *
+     * @param limits of each plan
+     */
+    public WhatIf(Knowledge knowledge, Solver solver, SolveLimits limits) {
+        this.knowledge = knowledge;
+        this.solver = solver;
+        this.limits = limits;
+        this.planner = new Planner(knowledge, solver);
+    }
+
+    /**
+     * How the question is meant.
+     *
+     * @param fedDays days that were fed from the old batch already; counts in mode COOKED alone
+     * @param near what a new plan may cost more than the cheapest one to stay near the old recipe; null for the cheapest
+     * @param movedShare from where on a nutrient has moved
+     */
+    public record Terms(Mode mode, int fedDays, @Nullable Extra near, double movedShare) {}
+
+    /**
+     * Cost beyond the least that is possible.
+     *
+     * @param share of the least
+     * @param money on top of it
+     */
+    public record Extra(double share, double money) {
+        double over(double least) {
+            return least + share * Math.abs(least) + money;
+        }
+    }
+
+    /** The answer. */
+    public sealed interface Answer {
+
+        /** The old plan, and what becomes of it. */
+        record Compared(Mode mode, Planner.Result.Planned base, List<Alternative> alternatives) implements Answer {
+            public Compared {
+                alternatives = List.copyOf(alternatives);
+            }
+        }
+
+        /** The scenario has no plan as it stands, so that there is nothing to compare with. */
+        record NoBase(Planner.Result.NoPlan base, List<Shortfall.Miss> misses) implements Answer {
+            public NoBase {
+                misses = List.copyOf(misses);
+            }
+        }
+    }
+
+    /**
+     * One set of changes and its outcome.
+     *
+     * @param carried what the old plan leaves to the new one; null when everything is open
+     */
+    public record Alternative(
+            String name, List<String> changes, @Nullable Carried carried, Outcome outcome) {
+        public Alternative {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /** What a set of changes leads to. */
+    public sealed interface Outcome {
+
+        /** A new plan. */
+        record NewPlan(
+                Planner.Result.Planned planned,
+                PlanComparison comparison,
+                @Nullable Nearness nearness) implements Outcome {}
+
+        /** No plan; the misses are of the nearest thing to one, and none when it is only that time ran out. */
+        record NoPlan(boolean provedImpossible, List<Shortfall.Miss> misses) implements Outcome {
+            public NoPlan {
+                misses = List.copyOf(misses);
+            }
+        }
+
+        /** What is cooked lasts; nothing is cooked or bought. */
+        record NothingToCook() implements Outcome {}
+    }
+
+    /**
+     * A plan that was chosen for being near the old one.
+     *
+     * @param cheapest what the cheapest new plan costs
+     * @param mostCost what the nearer one may cost
+     * @param found false when no nearer plan was found, so that the cheapest stands
+     * @param proved whether it is proved that none is nearer at that cost
+     */
+    public record Nearness(double cheapest, double mostCost, boolean found, boolean proved) {}
+
+    /** One set of changes on its way. */
+    private record Task(
+            Change.Question question,
+            Household household,
+            @Nullable Carried carried) {}
+
+    /**
+     * Answers.
+     *
+     * @param done is told how many plans are ready
+     * @throws ScenarioException when the scenario or a change has faults; before anything is solved
+     */
+    public Answer ask(ScenarioChanges scenario, List<Change.Question> questions, Terms terms, IntConsumer done)
+            throws ScenarioException {
+        Household base = scenario.unchanged();
+        List<Task> tasks = new ArrayList<>();
+        for (Change.Question question : questions) {
+            tasks.add(new Task(question, scenario.with(question.changes(), List.of()), null));
+        }
+        List<Household> first = new ArrayList<>();
+        first.add(base);
+        if (terms.mode() == Mode.BEFORE) {
+            tasks.forEach(task -> first.add(task.household()));
+        }
+        List<Planner.Result> results =
+                new ArrayList<>(Parallel.map(first, household -> planner.plan(household, limits), done));
+        Planner.Result old = results.remove(0);
+        if (old instanceof Planner.Result.NoPlan none) {
+            return new Answer.NoBase(none, misses(none));
+        }
+        Planner.Result.Planned planned = (Planner.Result.Planned) old;
+        if (terms.mode() != Mode.BEFORE) {
+            tasks = carriedOver(scenario, tasks, planned, terms);
+            results = new ArrayList<>();
+            List<Task> toCook = tasks.stream().filter(WhatIf::cooks).toList();
+            List<Planner.Result> cooked =
+                    new ArrayList<>(Parallel.map(toCook, task -> planner.plan(task.household(), limits), done));
+            for (Task task : tasks) {
+                // A household that has food enough keeps the old plan.
+                results.add(cooks(task) ? cooked.remove(0) : planned);
+            }
+        }
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < tasks.size(); i++) {
+            numbers.add(i);
+        }
+        List<Task> all = tasks;
+        List<Planner.Result> found = results;
+        return new Answer.Compared(
+                terms.mode(),
+                planned,
+                Parallel.map(
+                        numbers, number -> alternative(all.get(number), planned, found.get(number), terms), n -> {}));
+    }
+
+    private static boolean cooks(Task task) {
+        Carried carried = task.carried();
+        return carried == null || carried.daysToCook() > 0;
+    }
+
+    /** Each household with what the old plan leaves to it. */
+    private List<Task> carriedOver(ScenarioChanges scenario, List<Task> tasks, Planner.Result.Planned old, Terms terms)
+            throws ScenarioException {
+        List<Task> carriedOver = new ArrayList<>();
+        for (Task task : tasks) {
+            if (terms.mode() == Mode.BOUGHT) {
+                carriedOver.add(new Task(
+                        task.question(),
+                        Carried.afterBuying(task.household(), old.plan()),
+                        Carried.bought(old.plan())));
+                continue;
+            }
+            Carried carried = Carried.cooked(old, task.household(), knowledge, terms.fedDays());
+            Household next = task.household();
+            if (carried.daysToCook() > 0) {
+                next = scenario.with(
+                        task.question().changes(),
+                        List.of(
+                                Change.of("start: " + carried.cookAgain()),
+                                Change.of("days: " + carried.daysToCook())));
+            }
+            carriedOver.add(new Task(task.question(), Carried.afterCooking(next, old.plan()), carried));
+        }
+        return carriedOver;
+    }
+
+    private Alternative alternative(Task task, Planner.Result.Planned old, Planner.Result result, Terms terms) {
+        List<String> words =
+                task.question().changes().stream().map(Change::words).toList();
+        String name = task.question().name();
+        Carried carried = task.carried();
+        if (!cooks(task) && carried != null) {
+            Carried whole = carried.withWaste(old.plan(), task.household(), null);
+            return new Alternative(name, words, whole, new Outcome.NothingToCook());
+        }
+        if (result instanceof Planner.Result.NoPlan none) {
+            return new Alternative(name, words, carried, new Outcome.NoPlan(none.provedImpossible(), misses(none)));
+        }
+        Planner.Result.Planned planned = (Planner.Result.Planned) result;
+        Nearness nearness = null;
+        Extra extra = terms.near();
+        if (extra != null) {
+            double most = extra.over(planned.plan().proof().cost());
+            Planner.Result near = near(old.plan(), planned, most);
+            double cheapest = planned.plan().proof().cost();
+            boolean found =
+                    near instanceof Planner.Result.Planned p && p.verdict().passed();
+            planned = found ? (Planner.Result.Planned) near : planned;
+            nearness = new Nearness(
+                    cheapest, most, found, found && planned.plan().proof().provedOptimal());
+        }
+        PlanComparison comparison = PlanComparison.of(old, planned, terms.mode() == Mode.BEFORE, terms.movedShare());
+        return new Alternative(
+                name,
+                words,
+                carried == null ? null : carried.withWaste(old.plan(), task.household(), planned.plan()),
+                new Outcome.NewPlan(planned, comparison, nearness));
+    }
+
+    private Planner.Result near(Plan old, Planner.Result.Planned cheapest, double mostCost) {
+        Map<String, Double> recipe = new HashMap<>();
+        old.pot().forEach(ingredient -> recipe.put(ingredient.food(), ingredient.shareOfCookedMass()));
+        Plan plan = cheapest.plan();
+        Near near = new Near(recipe, mostCost, plan.proof().noPlanBelow());
+        return planner.plan(
+                cheapest.household(),
+                new SolveLimits(limits.seconds(), Math.max(DISTANCE_GAP, limits.relativeGap())),
+                near);
+    }
+
+    private List<Shortfall.Miss> misses(Planner.Result.NoPlan none) {
+        return none.provedImpossible() ? Shortfall.of(none.model().linearModel(), solver, SHORTFALL) : List.of();
+    }
+}
