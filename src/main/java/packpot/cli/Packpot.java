@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PlanCommand.class,
             CheckCommand.class,
+            WhatIfCommand.class,
+            LossesCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

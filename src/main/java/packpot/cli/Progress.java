@@ -15,6 +15,11 @@ final class Progress {
 
     /** Does the work and shows the seconds that it takes. */
     static <T> T during(String what, Supplier<T> work) {
+        return during(() -> what, work);
+    }
+
+    /** The same where what is said changes with the work. */
+    static <T> T during(Supplier<String> what, Supplier<T> work) {
         if (!onTerminal()) {
             return work.get();
         }
@@ -25,8 +30,8 @@ final class Progress {
         });
         long started = System.nanoTime();
         var unused = clock.scheduleAtFixedRate(
-                () -> show(
-                        String.format(Locale.ROOT, "\r%s, %d s ", what, (System.nanoTime() - started) / 1_000_000_000)),
+                () -> show(String.format(
+                        Locale.ROOT, "\r%s, %d s ", what.get(), (System.nanoTime() - started) / 1_000_000_000)),
                 1,
                 1,
                 TimeUnit.SECONDS);

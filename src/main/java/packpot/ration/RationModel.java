@@ -50,11 +50,7 @@ public final class RationModel {
      * @param goal what is kept of a recipe; null for a pot that is cheapest and nothing else
      */
     public static RationModel of(
-            Household household,
-            Knowledge knowledge,
-            Needs needs,
-            Map<DogNeed, Double> shares,
-            @Nullable Goal goal) {
+            Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares, @Nullable Goal goal) {
         Build build = new Build(household, knowledge, needs, shares);
         PotRows.add(build);
         BowlRows.add(build);

@@ -1,0 +1,292 @@
+package packpot.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import packpot.explain.Mode;
+import packpot.explain.WhatIf;
+import packpot.household.Change;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioChanges;
+import packpot.household.ScenarioException;
+import packpot.household.ScenarioReader;
+import packpot.report.NoPlanReport;
+import packpot.report.WhatIfReport;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+import packpot.units.Price;
+import packpot.units.UnitException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The plan as it stands beside the plans after changes. */
+@Command(
+        name = "what-if",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Plan a scenario again after changes, and show the old and the new plan side by side.",
+            "",
+            "A change is \"SUBJECT: WHAT\". The subject is a dog, a food of the pantry (a part of its name will do where"
+                    + " it fits one food; \"all chicken\" means every food with that word), or one of: days, meals,"
+                    + " pot, pot loads, bin, bag, bags, freezer, fridge days, start, profile, margin, budget.",
+            "",
+            "A food: out of stock; in stock; price +10 %%; price -10 %%; price $4.49/lb; pack 5 lb; on hand 2 lb; must"
+                    + " use 1 lb; at most 2 lb.",
+            "A dog: comes, 30 lb, 3 years, high activity, female, intact; comes from FILE; leaves; weight 23 lb; goal"
+                    + " weight 20 lb; adult weight 60 lb; age 5 months; activity high; condition 6; treats 50 kcal;"
+                    + " other food 100 kcal; vet energy 600 kcal; profile NAME; avoids beef; in whelp week 5; nursing"
+                    + " week 2 with 5 puppies; no longer in whelp; no longer nursing.",
+            "The rest: days: 10; bags: 30; freezer: 5 cu ft chest; freezer: holds 20 l; bags: no limit; margin: 10 %%;"
+                    + " profile: fediaf; budget: $60.",
+            ""
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:at least one new plan, or none is needed",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:the scenario or a change has faults, all listed",
+            "4:there is no plan for the scenario as it stands, or for none of the alternatives",
+            "5:a plan failed the audit and is not shown",
+            "6:no plan was found in the time given",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  packpot what-if scenarios/three-adults.json --change \"all chicken: out of stock\"",
+            "  packpot what-if mine.json --change \"Moss: leaves\" --when bought",
+            "  packpot what-if mine.json --changes asked.json --near 5%%"
+        })
+final class WhatIfCommand implements Callable<Integer> {
+    private static final Pattern PERCENT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s*%\\s*");
+
+    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
+    private Path scenario;
+
+    @Option(
+            names = "--change",
+            paramLabel = "CHANGE",
+            description = "a change, such as \"days: 10\"; give the option again for more, which then hold together")
+    private List<String> changes = List.of();
+
+    @Option(
+            names = "--changes",
+            paramLabel = "FILE",
+            description = "changes from a JSON file: {\"changes\": [\"days: 10\"]} or {\"alternatives\": [{\"name\":"
+                    + " \"short\", \"changes\": [\"days: 7\"]}]}; those of --change hold beside them")
+    private @Nullable Path file;
+
+    @Option(names = "--alternatives", description = "each --change is a plan of its own, not all of them one plan")
+    private boolean alternatives;
+
+    @Option(
+            names = "--when",
+            paramLabel = "WHEN",
+            defaultValue = "BEFORE",
+            description = "before: nothing is bought, all is open. bought: the old plan's shopping is done and paid."
+                    + " cooked: its batch is cooked and is fed first. Default: before")
+    private Mode mode;
+
+    @Option(
+            names = "--fed",
+            paramLabel = "DAYS",
+            defaultValue = "0",
+            description = "with --when cooked: days that were fed from the old batch already")
+    private int fedDays;
+
+    @Option(
+            names = "--near",
+            paramLabel = "EXTRA",
+            description =
+                    "stay as near to the old recipe as this allows beyond the cheapest new plan: \"5%%\" or \"$3\"")
+    private @Nullable String near;
+
+    @Option(
+            names = "--moved",
+            paramLabel = "PERCENT",
+            defaultValue = "20",
+            description = "show nutrients that moved by more than this; default: ${DEFAULT-VALUE}")
+    private double movedPercent;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "20",
+            description = "longest time to search for each plan; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Option(
+            names = "--gap",
+            paramLabel = "PERCENT",
+            defaultValue = "0.1",
+            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
+    private double gapPercent;
+
+    @Mixin
+    private Output output;
+
+    @Spec
+    private CommandSpec spec;
+
+    @SuppressWarnings("NullAway.Init")
+    WhatIfCommand() {}
+
+    @Override
+    public Integer call() throws ScenarioException, OutputException {
+        checkOptions();
+        List<Change.Question> questions = questions();
+        Knowledge knowledge = Knowledge.load();
+        byte[] text = ScenarioReader.text(scenario);
+        ScenarioChanges changed = new ScenarioChanges(
+                knowledge,
+                new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault())),
+                scenario.toString(),
+                text);
+        if (fedDays > 0 && fedDays >= changed.unchanged().kitchen().days()) {
+            throw new ParameterException(spec.commandLine(), "--fed must be less than the days of the batch");
+        }
+        WhatIf.Terms terms =
+                new WhatIf.Terms(mode, fedDays, extra(changed.unchanged().currency()), movedPercent / 100);
+        WhatIf whatIf = new WhatIf(knowledge, new OrToolsSolver(), new SolveLimits(seconds, gapPercent / 100));
+        AtomicReference<@Nullable ScenarioException> fault = new AtomicReference<>();
+        AtomicInteger done = new AtomicInteger();
+        int plans = questions.size() + 1;
+        Optional<WhatIf.Answer> answer = Progress.during(() -> plans + " plans, " + done.get() + " done", () -> {
+            try {
+                return Optional.of(whatIf.ask(changed, questions, terms, done::set));
+            } catch (ScenarioException e) {
+                fault.set(e);
+                return Optional.empty();
+            }
+        });
+        ScenarioException refused = fault.get();
+        if (refused != null) {
+            throw refused;
+        }
+        return show(answer.orElseThrow());
+    }
+
+    private void checkOptions() {
+        if (!(seconds > 0 && seconds <= 86_400) || !(gapPercent >= 0 && gapPercent <= 100) || !(movedPercent >= 0)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--time-limit is from above 0 to 86400 seconds, --gap from 0 to 100 percent, --moved not below 0");
+        }
+        if (fedDays < 0 || (fedDays > 0 && mode != Mode.COOKED)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--fed counts days from 0, and goes with --when cooked alone");
+        }
+        if (changes.isEmpty() && file == null) {
+            throw new ParameterException(
+                    spec.commandLine(), "What changes? Give --change \"Moss: leaves\", or --changes FILE");
+        }
+    }
+
+    private List<Change.Question> questions() throws ScenarioException {
+        List<Change> given = new ArrayList<>();
+        for (String words : changes) {
+            given.add(Change.of(words));
+        }
+        List<Change.Question> questions = new ArrayList<>();
+        Path changesFile = file;
+        if (changesFile != null) {
+            for (Change.Question question : Change.read(changesFile)) {
+                List<Change> together = new ArrayList<>(question.changes());
+                if (!alternatives) {
+                    together.addAll(given);
+                }
+                questions.add(new Change.Question(question.name(), together));
+            }
+        }
+        if (alternatives) {
+            given.forEach(change -> questions.add(new Change.Question(change.words(), List.of(change))));
+        } else if (changesFile == null) {
+            questions.add(new Change.Question(Change.words(given), given));
+        }
+        return questions;
+    }
+
+    private WhatIf.@Nullable Extra extra(String currency) {
+        String given = near;
+        if (given == null) {
+            return null;
+        }
+        Matcher percent = PERCENT.matcher(given);
+        if (percent.matches()) {
+            return new WhatIf.Extra(Double.parseDouble(percent.group(1)) / 100, 0);
+        }
+        try {
+            return new WhatIf.Extra(0, Price.parse(given, currency).amount());
+        } catch (UnitException e) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--near: read \"" + given + "\", expected a share such as 5% or money such as $3",
+                    e);
+        }
+    }
+
+    private int show(WhatIf.Answer answer) throws OutputException {
+        if (answer instanceof WhatIf.Answer.NoBase none) {
+            return noBase(none);
+        }
+        WhatIf.Answer.Compared compared = (WhatIf.Answer.Compared) answer;
+        if (!compared.base().verdict().passed()) {
+            spec.commandLine().getErr().println("The plan as it stands failed the audit, so nothing is compared.");
+            return ExitCode.AUDIT_FAILED;
+        }
+        output.write(spec, output.json() ? WhatIfReport.json(compared) : WhatIfReport.text(compared));
+        return code(compared);
+    }
+
+    private int noBase(WhatIf.Answer.NoBase none) throws OutputException {
+        if (!none.base().provedImpossible()) {
+            spec.commandLine()
+                    .getErr()
+                    .println(String.format(
+                            Locale.ROOT,
+                            "No plan for the scenario as it stands was found in %.0f seconds, so there is nothing to"
+                                    + " compare with. Give more time with --time-limit.",
+                            seconds));
+            return ExitCode.NO_PLAN_IN_TIME;
+        }
+        spec.commandLine()
+                .getErr()
+                .println("The scenario has no plan as it stands, so there is nothing to compare with; why:");
+        String name = none.base().household().name();
+        output.write(
+                spec, output.json() ? NoPlanReport.json(name, none.misses()) : NoPlanReport.text(name, none.misses()));
+        return ExitCode.NO_PLAN;
+    }
+
+    private static int code(WhatIf.Answer.Compared compared) {
+        int code = ExitCode.NO_PLAN;
+        for (WhatIf.Alternative alternative : compared.alternatives()) {
+            WhatIf.Outcome outcome = alternative.outcome();
+            if (outcome instanceof WhatIf.Outcome.NewPlan plan
+                    && !plan.planned().verdict().passed()) {
+                return ExitCode.AUDIT_FAILED;
+            }
+            if (!(outcome instanceof WhatIf.Outcome.NoPlan none)) {
+                code = ExitCode.DONE;
+            } else if (!none.provedImpossible() && code == ExitCode.NO_PLAN) {
+                code = ExitCode.NO_PLAN_IN_TIME;
+            }
+        }
+        return code;
+    }
+}
