@@ -16,14 +16,18 @@ import packpot.solver.LinearModel.Variable;
  * The one door to the solver library. Linear models go to GLOP and models with integers to SCIP; rows are scaled so
  * that their coefficients lie near 1, and what comes back is checked against the model before it is passed on.
  */
-public final class OrToolsSolver implements Solver {
+public final class OrToolsSolver implements Solver, LinearSolver {
     private static final double ROW_TOLERANCE = 1e-5;
     private static final double INTEGER_TOLERANCE = 1e-5;
+    /** By how much the cost of values and the cost by prices may differ, as a share. */
+    private static final double DUALITY_TOLERANCE = 1e-6;
     /**
      * Settings of SCIP for models of this size: a hundred or two whole numbers. Measured: rounds of cuts take longer than
      * the branching that they save.
      */
     private static final String SCIP_SETTINGS = "separating/maxroundsroot = 0\nseparating/maxrounds = 0";
+    /** With a good plan to begin with, beginning once more does not pay either. */
+    private static final String SCIP_FROM_START = "\npresolving/maxrestarts = 0";
 
     private static volatile boolean loaded;
 
@@ -48,6 +52,11 @@ public final class OrToolsSolver implements Solver {
 
     @Override
     public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {
+        return solve(model, limits, List.of());
+    }
+
+    @Override
+    public <T> Solution solve(LinearModel<T> model, SolveLimits limits, List<Double> start) {
         load();
         String backend = model.hasIntegers() ? "SCIP" : "GLOP";
         MPSolver solver = MPSolver.createSolver(backend);
@@ -55,20 +64,26 @@ public final class OrToolsSolver implements Solver {
             throw new SolverException("the solver library has no " + backend);
         }
         try {
-            if (model.hasIntegers() && !solver.setSolverSpecificParametersAsString(SCIP_SETTINGS)) {
-                throw new SolverException("the solver library refuses the settings " + SCIP_SETTINGS);
+            String settings = start.isEmpty() ? SCIP_SETTINGS : SCIP_SETTINGS + SCIP_FROM_START;
+            if (model.hasIntegers() && !solver.setSolverSpecificParametersAsString(settings)) {
+                throw new SolverException("the solver library refuses the settings " + settings);
             }
-            return solve(solver, model, limits);
+            return solve(solver, model, limits, start);
         } finally {
             solver.delete();
         }
     }
 
-    private static <T> Solution solve(MPSolver solver, LinearModel<T> model, SolveLimits limits) {
+    /** A model as the library holds it; its rows are the model's, each times its scale. */
+    private record Held(List<MPVariable> variables, List<MPConstraint> rows, List<Double> scales) {}
+
+    private static <T> Held hold(MPSolver solver, LinearModel<T> model, SolveLimits limits) {
         List<MPVariable> variables = new ArrayList<>();
         for (Variable v : model.variables()) {
             variables.add(solver.makeVar(finite(v.lower()), finite(v.upper()), v.integer(), ""));
         }
+        List<MPConstraint> rows = new ArrayList<>();
+        List<Double> scales = new ArrayList<>();
         for (Row<T> row : model.rows()) {
             double scale = scale(row.expression());
             MPConstraint constraint =
@@ -76,11 +91,27 @@ public final class OrToolsSolver implements Solver {
             row.expression()
                     .forEach((v, coefficient) ->
                             constraint.setCoefficient(variables.get(v.index()), coefficient * scale));
+            rows.add(constraint);
+            scales.add(scale);
         }
         MPObjective objective = solver.objective();
         model.objective().forEach((v, coefficient) -> objective.setCoefficient(variables.get(v.index()), coefficient));
         objective.setMinimization();
         solver.setTimeLimit(Math.max(1, Math.round(limits.seconds() * 1000)));
+        return new Held(variables, rows, scales);
+    }
+
+    private static <T> Solution solve(MPSolver solver, LinearModel<T> model, SolveLimits limits, List<Double> start) {
+        List<MPVariable> variables = hold(solver, model, limits).variables();
+        if (!start.isEmpty()) {
+            int known = Math.min(start.size(), variables.size());
+            solver.setHint(
+                    variables.subList(0, known).toArray(MPVariable[]::new),
+                    start.subList(0, known).stream()
+                            .mapToDouble(Double::doubleValue)
+                            .toArray());
+        }
+        MPObjective objective = solver.objective();
         long started = System.nanoTime();
         MPSolverParameters parameters = new MPSolverParameters();
         MPSolver.ResultStatus status;
@@ -109,6 +140,78 @@ public final class OrToolsSolver implements Solver {
             case UNBOUNDED -> without(Solution.Status.UNBOUNDED, seconds);
             case NOT_SOLVED -> without(Solution.Status.UNKNOWN, seconds);
             default -> throw new SolverException("the solver ended abnormally (" + status + ")");
+        };
+    }
+
+    @Override
+    public <T> LinearSolution solveLinear(LinearModel<T> model, double seconds) {
+        if (model.hasIntegers()) {
+            throw new IllegalArgumentException("a model with whole numbers has no prices; fix them first");
+        }
+        load();
+        MPSolver solver = MPSolver.createSolver("GLOP");
+        if (solver == null) {
+            throw new SolverException("the solver library has no GLOP");
+        }
+        try {
+            if (solver.isMip()) {
+                throw new SolverException("the solver took a linear model for one with whole numbers");
+            }
+            Held held = hold(solver, model, new SolveLimits(seconds, 0));
+            MPSolver.ResultStatus status = solver.solve();
+            return switch (status) {
+                case OPTIMAL -> priced(model, held);
+                case INFEASIBLE -> LinearSolution.without(withoutRoom(solver, model));
+                case UNBOUNDED -> LinearSolution.without(Solution.Status.UNBOUNDED);
+                // Prices of a solution that is not proved optimal mean nothing.
+                case FEASIBLE, NOT_SOLVED -> LinearSolution.without(Solution.Status.UNKNOWN);
+                default -> throw new SolverException("the solver ended abnormally (" + status + ")");
+            };
+        } finally {
+            solver.delete();
+        }
+    }
+
+    private static <T> LinearSolution priced(LinearModel<T> model, Held held) {
+        double[] values = values(model, held.variables());
+        verify(model, values);
+        List<Double> duals = new ArrayList<>();
+        List<LinearSolution.Basis> rowStatus = new ArrayList<>();
+        for (int i = 0; i < held.rows().size(); i++) {
+            // A row times s has a price divided by s.
+            duals.add(held.rows().get(i).dualValue() * held.scales().get(i));
+            rowStatus.add(basis(held.rows().get(i).basisStatus()));
+        }
+        List<Double> reducedCosts = new ArrayList<>();
+        List<LinearSolution.Basis> variableStatus = new ArrayList<>();
+        for (MPVariable variable : held.variables()) {
+            reducedCosts.add(variable.reducedCost());
+            variableStatus.add(basis(variable.basisStatus()));
+        }
+        LinearSolution solution = new LinearSolution(
+                Solution.Status.OPTIMAL,
+                Arrays.stream(values).boxed().toList(),
+                model.objective().value(values),
+                duals,
+                reducedCosts,
+                rowStatus,
+                variableStatus);
+        double byPrices = solution.dualObjective(model);
+        if (!(Math.abs(byPrices - solution.objective())
+                <= DUALITY_TOLERANCE * Math.max(1, Math.abs(solution.objective())))) {
+            throw new SolverException("the solver's prices are wrong: by them the optimum is " + byPrices
+                    + ", by its values " + solution.objective());
+        }
+        return solution;
+    }
+
+    private static LinearSolution.Basis basis(MPSolver.BasisStatus status) {
+        return switch (status) {
+            case BASIC -> LinearSolution.Basis.BASIC;
+            case AT_LOWER_BOUND -> LinearSolution.Basis.AT_LOWER;
+            case AT_UPPER_BOUND -> LinearSolution.Basis.AT_UPPER;
+            case FIXED_VALUE -> LinearSolution.Basis.FIXED;
+            case FREE -> LinearSolution.Basis.FREE;
         };
     }
 
