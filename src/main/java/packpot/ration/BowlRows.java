@@ -88,7 +88,7 @@ final class BowlRows {
         String name = dog.dog().name();
         var shape = build.household.shape();
         int most = shape.mostAdditions(dog.energy().stage());
-        build.model.atMost(
+        var count = build.model.atMost(
                 "additions for " + name,
                 kinds,
                 most,
@@ -98,10 +98,11 @@ final class BowlRows {
                         "additions",
                         name + ": at most " + most + " different additions to the bowl",
                         1));
+        build.side(count, most, "", 1, 1);
         double massShare = shape.additionsMostMassShare() * (1 - build.rules().roundingReserve());
         Expression mass =
                 new Expression().add(1 - massShare, grams).add(-massShare * build.share(dog), build.cookedGrams);
-        build.model.atMost(
+        var massRow = build.model.atMost(
                 "mass of additions for " + name,
                 mass,
                 0,
@@ -112,9 +113,16 @@ final class BowlRows {
                         name + ": additions at most " + Math.round(100 * shape.additionsMostMassShare())
                                 + " % of the bowl's mass",
                         shape.additionsMostMassShare() * build.share(dog) * build.usualCookedGrams()));
+        double perPercent = -(1 - build.rules().roundingReserve()) / 100;
+        build.slope(
+                massRow,
+                100 * shape.additionsMostMassShare(),
+                "% of the bowl's mass",
+                1,
+                new Expression().add(perPercent, grams).add(perPercent * build.share(dog), build.cookedGrams));
         if (!kcal.isEmpty()) {
             double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerDay() * build.days();
-            build.model.atMost(
+            var energyRow = build.model.atMost(
                     "energy of additions for " + name,
                     kcal,
                     mostKcal,
@@ -125,6 +133,12 @@ final class BowlRows {
                             name + ": additions at most " + Math.round(100 * shape.additionsMostEnergyShare())
                                     + " % of the bowl's energy",
                             mostKcal));
+            build.side(
+                    energyRow,
+                    100 * shape.additionsMostEnergyShare(),
+                    "% of the bowl's energy",
+                    1,
+                    dog.kcalPerDay() * build.days() / 100);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import packpot.food.Nutrient;
 import packpot.food.Supplement;
 import packpot.household.Household;
@@ -16,6 +17,7 @@ import packpot.needs.DogNeed;
 import packpot.needs.Needs;
 import packpot.solver.Expression;
 import packpot.solver.LinearModel;
+import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
 
 /**
@@ -45,6 +47,17 @@ final class Build {
     final Map<Prepared, Variable> boughtGrams = new LinkedHashMap<>();
 
     final Map<Prepared, Variable> packs = new LinkedHashMap<>();
+    /** The rows that keep grams of a food out of a pot that does not use it. */
+    final Map<Prepared, Row<Wish>> onlyWhenUsed = new LinkedHashMap<>();
+    /** The row of the budget, when there is one. */
+    @Nullable
+    Row<Wish> budget;
+    /** What each food adds to the cost of the batch. */
+    final Map<PantryItem, Expression> costs = new LinkedHashMap<>();
+    /** What each food adds to what is paid at the till, which the budget is about. */
+    final Map<PantryItem, Expression> paid = new LinkedHashMap<>();
+    /** The limits that can be moved, each in its own unit. */
+    final List<Lever> levers = new ArrayList<>();
     /** kcal of each dog. */
     final Map<DogNeed, Variable> dogKcal = new LinkedHashMap<>();
 
@@ -106,6 +119,33 @@ final class Build {
             case DAILY -> supplement.smallestDoseGrams() * days();
             case SPREAD -> supplement.smallestDoseGrams();
         };
+    }
+
+    /**
+     * Says that a limit stands on one side of a row.
+     *
+     * @param perUnit by how much that side moves with one unit of the figure
+     */
+    void side(Row<Wish> row, double figure, String unit, double step, double perUnit) {
+        lever(row, figure, unit, step, (variant, change) -> variant.shift(row, change * perUnit, change * perUnit));
+    }
+
+    /**
+     * Says that a limit is a coefficient of a row.
+     *
+     * @param perUnit the terms that one unit of the figure adds
+     */
+    void slope(Row<Wish> row, double figure, String unit, double step, Expression perUnit) {
+        lever(row, figure, unit, step, (variant, change) -> variant.add(row, change, perUnit));
+    }
+
+    /** Says how the limit of a row is moved. */
+    void lever(Row<Wish> row, double figure, String unit, double step, Lever.Move move) {
+        Wish wish = row.tag();
+        if (wish == null) {
+            throw new IllegalStateException(row.name() + " stands for no wish");
+        }
+        levers.add(new Lever(wish, row, figure, unit, step, move));
     }
 
     /** The doses of a dog, by addition. */

@@ -55,7 +55,7 @@ final class DogRows {
         }
         String words =
                 dog.dog().name() + ": " + item.food().label() + " at most " + Show.number(most) + " g per 1000 kcal";
-        build.model.atMost(
+        var row = build.model.atMost(
                 words,
                 grams.add(-most * (1 - build.rules().roundingReserve()) / 1000, dogKcal(build, dog)),
                 0,
@@ -65,6 +65,12 @@ final class DogRows {
                         item.food().label(),
                         words,
                         most * dog.kcalPerDay() * build.days() / 1000));
+        build.slope(
+                row,
+                most,
+                "g per 1000 kcal",
+                Lever.handy(most),
+                new Expression().add(-(1 - build.rules().roundingReserve()) / 1000, dogKcal(build, dog)));
     }
 
     private static void energy(Build build, DogNeed dog) {
@@ -77,7 +83,7 @@ final class DogRows {
                 .forEach((addition, count) -> sum.add(addition.kcalPerGram() * build.doseGrams(addition), count));
         build.model.equal("kcal of " + name, sum, 0, null);
         double band = build.rules().energyBand();
-        build.model.row(
+        var row = build.model.row(
                 "energy target of " + name,
                 new Expression().add(1, kcal),
                 target * (1 - band),
@@ -88,6 +94,13 @@ final class DogRows {
                         "energy",
                         name + ": " + Show.number(dog.kcalPerDay()) + " kcal a day from the batch",
                         target));
+        double percent = target / 100;
+        build.lever(
+                row,
+                100 * band,
+                "% that the model may miss the energy target by",
+                1,
+                (variant, change) -> variant.shift(row, -change * percent, change * percent));
     }
 
     private static void nutrient(Build build, DogNeed dog, Requirement requirement) {
@@ -99,26 +112,38 @@ final class DogRows {
         Variable kcal = dogKcal(build, dog);
         String words = words(dog, nutrient.label(), requirement, nutrient.unit() + " per 1000 kcal");
         double size = requirement.per1000Kcal() * batchThousands;
+        String unit = nutrient.unit() + " per 1000 kcal";
+        double step = Lever.handy(requirement.per1000Kcal());
         switch (limit.kind()) {
             case MINIMUM ->
-                build.model.atLeast(
-                        words,
-                        build.dogNutrient(dog, nutrient, false)
-                                .add(-requirement.per1000Kcal() * (1 + margin) * (1 + reserve) / 1000, kcal),
-                        0,
-                        wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), words, size));
+                build.slope(
+                        build.model.atLeast(
+                                words,
+                                build.dogNutrient(dog, nutrient, false)
+                                        .add(-requirement.per1000Kcal() * (1 + margin) * (1 + reserve) / 1000, kcal),
+                                0,
+                                wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), words, size)),
+                        requirement.per1000Kcal(),
+                        unit,
+                        -step,
+                        new Expression().add(-(1 + margin) * (1 + reserve) / 1000, kcal));
             case MAXIMUM ->
-                build.model.atMost(
-                        words,
-                        build.dogNutrient(dog, nutrient, true)
-                                .add(-requirement.per1000Kcal() * (1 - reserve) / 1000, kcal),
-                        0,
-                        wish(Wish.Kind.NUTRIENT_MAXIMUM, dog, nutrient.label(), words, size));
+                build.slope(
+                        build.model.atMost(
+                                words,
+                                build.dogNutrient(dog, nutrient, true)
+                                        .add(-requirement.per1000Kcal() * (1 - reserve) / 1000, kcal),
+                                0,
+                                wish(Wish.Kind.NUTRIENT_MAXIMUM, dog, nutrient.label(), words, size)),
+                        requirement.per1000Kcal(),
+                        unit,
+                        step,
+                        new Expression().add(-(1 - reserve) / 1000, kcal));
             case DEPENDENT_MINIMUM -> {
                 Nutrient per = build.knowledge.nutrients().get(String.valueOf(limit.per()));
                 double base = plainMinimum(dog, limit.nutrient());
                 String rises = dog.dog().name() + ": " + nutrient.label() + " rising with " + per.label();
-                build.model.atLeast(
+                var row = build.model.atLeast(
                         rises,
                         build.dogNutrient(dog, nutrient, false)
                                 .add(-base * (1 + margin) * (1 + reserve) / 1000, kcal)
@@ -126,6 +151,14 @@ final class DogRows {
                                 .add(limit.value() * (1 + reserve) * limit.threshold() / 1000, kcal),
                         0,
                         wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), rises, base * batchThousands));
+                build.slope(
+                        row,
+                        limit.value(),
+                        nutrient.unit() + " per " + per.unit() + " of " + per.label(),
+                        -Lever.handy(limit.value()),
+                        new Expression()
+                                .add(-(1 + reserve), build.dogNutrient(dog, per, false))
+                                .add((1 + reserve) * limit.threshold() / 1000, kcal));
             }
         }
     }
@@ -150,11 +183,16 @@ final class DogRows {
                 .add(-limit, build.dogNutrient(dog, ratio.denominator(), !most));
         String words = words(dog, ratio.label(), requirement, ": 1");
         Wish wish = wish(Wish.Kind.RATIO, dog, ratio.label(), words, dog.kcalPerDay() * build.days() / 1000);
-        if (most) {
-            build.model.atMost(words, difference, 0, wish);
-        } else {
-            build.model.atLeast(words, difference, 0, wish);
-        }
+        var row =
+                most ? build.model.atMost(words, difference, 0, wish) : build.model.atLeast(words, difference, 0, wish);
+        double step = Lever.handy(requirement.per1000Kcal());
+        build.slope(
+                row,
+                requirement.per1000Kcal(),
+                ": 1",
+                most ? step : -step,
+                new Expression()
+                        .add(-(most ? 1 - reserve : 1 + reserve), build.dogNutrient(dog, ratio.denominator(), !most)));
     }
 
     private static Variable dogKcal(Build build, DogNeed dog) {

@@ -5,6 +5,7 @@ import packpot.household.Kitchen;
 import packpot.household.Wish;
 import packpot.solver.Expression;
 import packpot.units.Show;
+import packpot.units.Unit;
 import packpot.units.UnitSystem;
 
 /**
@@ -28,11 +29,21 @@ final class KitchenRows {
                     "pot",
                     pot * kitchen.potFillShare() * kitchen.mostPotLoads(),
                     1,
-                    "a pot of " + Show.volume(pot, units) + ", filled at most " + kitchen.mostPotLoads() + " times");
+                    "a pot of " + Show.volume(pot, units) + ", filled at most " + kitchen.mostPotLoads() + " times",
+                    volume(pot, units),
+                    volumeUnit(units));
         }
         Double bin = kitchen.binMl();
         if (bin != null) {
-            limit(build, Wish.Kind.BIN, "bin", bin, 1, "a mixing bin of " + Show.volume(bin, units));
+            limit(
+                    build,
+                    Wish.Kind.BIN,
+                    "bin",
+                    bin,
+                    1,
+                    "a mixing bin of " + Show.volume(bin, units),
+                    volume(bin, units),
+                    volumeUnit(units));
         }
         Integer bags = kitchen.mostBags();
         if (bags != null) {
@@ -42,7 +53,9 @@ final class KitchenRows {
                     "bags",
                     bags * kitchen.bagUsableMl(),
                     1,
-                    "at most " + bags + " bags (" + kitchen.bagName() + ")");
+                    "at most " + bags + " bags (" + kitchen.bagName() + ")",
+                    bags,
+                    "");
         }
         Freezer freezer = kitchen.freezer();
         if (freezer != null && kitchen.frozenShare() > 0) {
@@ -53,16 +66,45 @@ final class KitchenRows {
                     "freezer",
                     wholeBags * kitchen.bagUsableMl(),
                     kitchen.frozenShare(),
-                    "room for " + (long) wholeBags + " bags in the freezer");
+                    "room for " + (long) wholeBags + " bags in the freezer",
+                    wholeBags,
+                    "");
         }
     }
 
-    private static void limit(Build build, Wish.Kind kind, String what, double ml, double share, String words) {
+    private static double volume(double ml, UnitSystem units) {
+        return ml / (units == UnitSystem.METRIC ? 1000 : Unit.QUART.inBaseUnit());
+    }
+
+    private static String volumeUnit(UnitSystem units) {
+        return units == UnitSystem.METRIC ? "l" : "qt";
+    }
+
+    /**
+     * One limit on volume.
+     *
+     * @param ml that it allows
+     * @param share of the batch that it is about
+     * @param figure the limit in its own unit
+     * @param unit empty for things that are counted
+     */
+    private static void limit(
+            Build build,
+            Wish.Kind kind,
+            String what,
+            double ml,
+            double share,
+            String words,
+            double figure,
+            String unit) {
         double grams = ml * build.household.kitchen().mixDensityGramsPerMl();
-        build.model.atMost(
+        var row = build.model.atMost(
                 what,
                 new Expression().add(share, build.cookedGrams),
                 grams * (1 - build.rules().roundingReserve()),
                 new Wish(kind, "", what, words, Math.max(1, grams)));
+        if (figure > 0) {
+            build.side(row, figure, unit, 1, row.upper() / figure);
+        }
     }
 }

@@ -41,8 +41,10 @@ final class PotRows {
         Variable grams = build.model.variable(name + " g", 0, most);
         Variable used = build.model.choice(name + " used");
         build.inPot.put(food, used);
-        build.model.atMost(
-                name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null);
+        build.onlyWhenUsed.put(
+                food,
+                build.model.atMost(
+                        name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null));
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
             double step = supplement.potStepGrams();
@@ -94,7 +96,7 @@ final class PotRows {
         double mustUse = food.item().mustUseGrams();
         if (mustUse > 0) {
             String label = food.item().food().label();
-            build.model.atLeast(
+            var row = build.model.atLeast(
                     "must use " + label,
                     new Expression().add(1, grams),
                     mustUse,
@@ -104,6 +106,7 @@ final class PotRows {
                             label,
                             "use at least " + Show.grams(mustUse) + " of " + label,
                             mustUse));
+            build.side(row, mustUse, "g", -Lever.handy(mustUse), 1);
         }
     }
 }

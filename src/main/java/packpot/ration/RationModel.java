@@ -2,6 +2,7 @@ package packpot.ration;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
@@ -13,7 +14,10 @@ import packpot.needs.Needs;
 import packpot.plan.Amounts;
 import packpot.solver.Expression;
 import packpot.solver.LinearModel;
+import packpot.solver.LinearModel.Row;
+import packpot.solver.LinearModel.Variable;
 import packpot.solver.Solution;
+import packpot.solver.Variant;
 
 /** The whole model of one household and one cook day, and the way back from a solution to amounts. */
 public final class RationModel {
@@ -76,7 +80,58 @@ public final class RationModel {
         return goal instanceof Near ? NOTHING_EXCHANGED : NOTHING_MONEY;
     }
 
-    /** The amounts of a solution. */
+    /** Every limit that can be moved. */
+    public List<Lever> levers() {
+        return List.copyOf(build.levers);
+    }
+
+    /** For each food that may go into the pot, whether it does. */
+    public Map<PantryItem, Variable> potChoices() {
+        Map<PantryItem, Variable> choices = new LinkedHashMap<>();
+        build.inPot.forEach((food, used) -> choices.put(food.item(), used));
+        return choices;
+    }
+
+    /** Grams that one edible gram of each pot food weighs once cooked, times the grams that go into the pot. */
+    public Map<PantryItem, Expression> potCookedGrams() {
+        Map<PantryItem, Expression> grams = new LinkedHashMap<>();
+        build.potGrams.forEach(
+                (food, variable) -> grams.put(food.item(), new Expression().add(food.cookedPerGram(), variable)));
+        return grams;
+    }
+
+    /** Which supplements go into bowls at all, by kind of dog. */
+    public List<Variable> bowlChoices() {
+        return List.copyOf(build.given);
+    }
+
+    /** Cooked mass that a batch of this energy usually has, in grams. */
+    public double usualCookedGrams() {
+        return build.usualCookedGrams();
+    }
+
+    /** What a food adds to the cost of the batch; empty when nothing of it can be bought. */
+    public Expression costOf(PantryItem item) {
+        return new Expression().add(1, build.costs.getOrDefault(item, new Expression()));
+    }
+
+    /** Changes the price of a food in a variant of this model to so many times what it is. */
+    public Variant<Wish> atPrice(Variant<Wish> variant, PantryItem item, double factor) {
+        variant.charge(factor - 1, costOf(item));
+        Row<Wish> budget = build.budget;
+        if (budget != null) {
+            variant.add(budget, factor - 1, build.paid.getOrDefault(item, new Expression()));
+        }
+        return variant;
+    }
+
+    /**
+     * The amounts of a solution.
+     *
+     * @param bound no plan costs less
+     * @param gap within which it counts as proved
+     * @param seconds wall time that was spent on it
+     */
     Amounts amounts(Solution solution, double bound, double gap, double seconds) {
         Map<PantryItem, Double> pot = new LinkedHashMap<>();
         build.potGrams.forEach((food, variable) -> {

@@ -37,8 +37,13 @@ public final class RationPlanner {
 
     /** How planning ended: with a ration, or with the model that has none. */
     public sealed interface Outcome {
-        /** A ration was found. */
-        record Found(Amounts amounts) implements Outcome {}
+        /**
+         * A ration was found.
+         *
+         * @param model that was solved last, with the shares that settled
+         * @param solution of that model, before foods were weighed in whole steps
+         */
+        record Found(Amounts amounts, RationModel model, Solution solution) implements Outcome {}
 
         /** There is none, or none was found in time. */
         record None(RationModel model, boolean provedImpossible) implements Outcome {}
@@ -77,7 +82,8 @@ public final class RationPlanner {
             }
             boolean proved = goal instanceof RecipeGoal || within(model, measured, found.bound(), limits.relativeGap());
             if (proved || last || found.status() != Solution.Status.OPTIMAL) {
-                return new Outcome.Found(model.amounts(measured, found.bound(), limits.relativeGap(), seconds));
+                Amounts amounts = model.amounts(measured, found.bound(), limits.relativeGap(), seconds);
+                return new Outcome.Found(amounts, model, found);
             }
             // Weighing took more of the gap than was left for it: search on for a better bound.
             searchGap *= SEARCH_SHARE_OF_GAP / 4;
@@ -86,6 +92,18 @@ public final class RationPlanner {
 
     private static boolean within(RationModel model, Solution solution, double bound, double gap) {
         return solution.objective() - bound <= gap * Math.abs(solution.objective()) + model.nothing();
+    }
+
+    /**
+     * The amounts of a solution, weighed in whole steps.
+     *
+     * @param model that the solution is of, or one that differs from it in limits or costs alone
+     * @param gap within which the cost counts as proved
+     * @param seconds wall time that finding the solution took
+     */
+    public Amounts weighed(Household household, RationModel model, Solution solution, double gap, double seconds) {
+        Solution measured = measured(household, model, solution, gap);
+        return model.amounts(measured, solution.bound(), gap, seconds + measured.seconds());
     }
 
     /**

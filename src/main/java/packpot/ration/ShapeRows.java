@@ -3,6 +3,7 @@ package packpot.ration;
 import packpot.household.Shape;
 import packpot.household.Wish;
 import packpot.solver.Expression;
+import packpot.solver.LinearModel.Row;
 import packpot.units.Show;
 
 /**
@@ -32,19 +33,21 @@ final class ShapeRows {
         double reserve = build.rules().roundingReserve();
         if (band.least() > 0) {
             String words = band.label() + " at least " + percent(band.least()) + " of cooked mass";
-            build.model.atLeast(
+            var row = build.model.atLeast(
                     words,
                     new Expression().add(1, mass).add(-band.least() * (1 + reserve), build.cookedGrams),
                     0,
                     wish(Wish.Kind.SHAPE, band.label(), words, band.least() * build.usualCookedGrams()));
+            share(build, row, band.least(), -(1 + reserve));
         }
         if (band.most() < 1 && !mass.isEmpty()) {
             String words = band.label() + " at most " + percent(band.most()) + " of cooked mass";
-            build.model.atMost(
+            var row = build.model.atMost(
                     words,
                     new Expression().add(1, mass).add(-band.most() * (1 - reserve), build.cookedGrams),
                     0,
                     wish(Wish.Kind.SHAPE, band.label(), words, band.most() * build.usualCookedGrams()));
+            share(build, row, band.most(), -(1 - reserve));
         }
     }
 
@@ -58,13 +61,24 @@ final class ShapeRows {
                 food.item().food().kitchen().mostShare());
         String label = food.item().food().label();
         String words = label + " at most " + percent(most) + " of cooked mass";
-        build.model.atMost(
+        var row = build.model.atMost(
                 words,
                 new Expression()
                         .add(food.cookedPerGram(), grams)
                         .add(-most * (1 - build.rules().roundingReserve()), build.cookedGrams),
                 0,
                 wish(Wish.Kind.FOOD_LIMIT, label, words, most * build.usualCookedGrams()));
+        share(build, row, most, -(1 - build.rules().roundingReserve()));
+    }
+
+    /** A limit as a share of cooked mass is moved by whole percents. */
+    private static void share(Build build, Row<Wish> row, double share, double coefficient) {
+        build.slope(
+                row,
+                100 * share,
+                "% of cooked mass",
+                Double.isInfinite(row.upper()) ? -1 : 1,
+                new Expression().add(coefficient / 100, build.cookedGrams));
     }
 
     private static void counts(Build build) {
@@ -73,15 +87,27 @@ final class ShapeRows {
         Expression supplements = new Expression();
         build.inPot.forEach((food, used) -> (food.item().food().isSupplement() ? supplements : foods).add(1, used));
         String most = "at most " + shape.mostFoods() + " foods in the pot";
-        build.model.atMost(most, foods, shape.mostFoods(), wish(Wish.Kind.INGREDIENTS, "foods", most, 1));
+        build.side(
+                build.model.atMost(most, foods, shape.mostFoods(), wish(Wish.Kind.INGREDIENTS, "foods", most, 1)),
+                shape.mostFoods(),
+                "",
+                1,
+                1);
         String fewest = "at least " + shape.fewestFoods() + " foods in the pot";
-        build.model.atLeast(fewest, foods, shape.fewestFoods(), wish(Wish.Kind.INGREDIENTS, "foods", fewest, 1));
+        build.side(
+                build.model.atLeast(
+                        fewest, foods, shape.fewestFoods(), wish(Wish.Kind.INGREDIENTS, "foods", fewest, 1)),
+                shape.fewestFoods(),
+                "",
+                -1,
+                1);
         String stirredIn = "at most " + shape.mostStirredIn() + " supplements stirred into the batch";
-        build.model.atMost(
+        var stirred = build.model.atMost(
                 stirredIn,
                 supplements,
                 shape.mostStirredIn(),
                 wish(Wish.Kind.INGREDIENTS, "supplements", stirredIn, 1));
+        build.side(stirred, shape.mostStirredIn(), "", 1, 1);
     }
 
     private static Wish wish(Wish.Kind kind, String what, String words, double size) {

@@ -5,6 +5,7 @@ import packpot.food.Keeps;
 import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.solver.Expression;
+import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
 import packpot.units.Show;
 
@@ -36,22 +37,26 @@ final class StockRows {
                 }
             }
             if (!item.outOfStock()) {
-                used.add(-1, bought(build, key, cash));
+                used.add(-1, bought(build, key));
             }
             build.model.equal(name + " used", used, 0, null);
+            cash.add(1, paid(build, item));
             Double atMost = item.atMostGrams();
             if (atMost != null) {
                 Expression total = new Expression();
                 used(build, item, total);
                 String words = "at most " + Show.grams(atMost) + " of " + name;
-                build.model.atMost(
+                var row = build.model.atMost(
                         words, total, atMost, new Wish(Wish.Kind.FOOD_LIMIT, "", name, words, Math.max(1, atMost)));
+                atMostLever(build, item, row, atMost);
             }
         }
         Double budget = build.household.budget();
         if (budget != null) {
             String words = "spend at most " + Show.money(budget, build.household.currency());
-            build.model.atMost(words, cash, budget, new Wish(Wish.Kind.BUDGET, "", "budget", words, budget));
+            var row = build.model.atMost(words, cash, budget, new Wish(Wish.Kind.BUDGET, "", "budget", words, budget));
+            build.budget = row;
+            build.side(row, budget, build.household.currency(), Lever.handy(budget), 1);
         }
     }
 
@@ -84,7 +89,7 @@ final class StockRows {
         return found[0];
     }
 
-    private static Variable bought(Build build, Prepared food, Expression cash) {
+    private static Variable bought(Build build, Prepared food) {
         PantryItem item = food.item();
         String name = item.food().label();
         double most = 1.01 * build.mostCookedGrams() / food.cookedPerGram();
@@ -96,8 +101,8 @@ final class StockRows {
         boolean byWeight = packGrams == null
                 || (worth >= item.pricePerGram() && build.household.budget() == null && !item.wholePacksOnly());
         if (packGrams == null || byWeight) {
-            build.model.objective().add(item.pricePerGram(), grams);
-            cash.add(item.pricePerGram(), grams);
+            Expression cost = new Expression().add(item.pricePerGram(), grams);
+            charge(build, item, cost, cost);
             return grams;
         }
         Variable packs = build.model.whole(name + " packs", 0, Math.ceil(most / packGrams));
@@ -114,9 +119,34 @@ final class StockRows {
         } else {
             build.model.atLeast(name + " out of packs", left, 0, null);
         }
-        build.model.objective().add(item.packPrice(), packs).add(-worth, left);
-        cash.add(item.packPrice(), packs);
+        Expression pays = new Expression().add(item.packPrice(), packs);
+        charge(build, item, new Expression().add(1, pays).add(-worth, left), pays);
         return grams;
+    }
+
+    private static void charge(Build build, PantryItem item, Expression cost, Expression pays) {
+        build.model.objective().add(1, cost);
+        build.costs.put(item, cost);
+        build.paid.put(item, pays);
+    }
+
+    private static Expression paid(Build build, PantryItem item) {
+        return build.paid.getOrDefault(item, new Expression());
+    }
+
+    /** The same figure bounds the grams in the pot, so that goes up with it. */
+    private static void atMostLever(Build build, PantryItem item, Row<Wish> row, double atMost) {
+        build.lever(row, atMost, "g", Lever.handy(atMost), (variant, change) -> {
+            variant.shift(row, change, change);
+            build.potGrams.forEach((food, grams) -> {
+                Row<Wish> onlyWhenUsed = build.onlyWhenUsed.get(food);
+                Variable used = build.inPot.get(food);
+                if (food.item().equals(item) && onlyWhenUsed != null && used != null) {
+                    variant.bound(grams, 0, Math.max(0, grams.upper() + change));
+                    variant.add(onlyWhenUsed, -change, new Expression().add(1, used));
+                }
+            });
+        });
     }
 
     private static double worthPerGram(Build build, PantryItem item) {
