@@ -10,7 +10,9 @@ import picocli.CommandLine.Option;
 
 /** Where a result goes. */
 final class Output {
-    @Option(names = "--json", description = "print for programs; the fields are described in models/plan.schema.json")
+    @Option(
+            names = "--json",
+            description = "print for programs; models/ holds a schema of the fields for each command that plans")
     private boolean json;
 
     @Option(names = "--out", paramLabel = "FILE", description = "write to this file, not to the terminal")

@@ -29,6 +29,8 @@ import picocli.CommandLine.Spec;
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,
+            DriversCommand.class,
+            AlternativesCommand.class,
             GenerateCompletion.class,
             HelpCommand.class
         })

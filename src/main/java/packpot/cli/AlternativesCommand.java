@@ -1,0 +1,165 @@
+package packpot.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import packpot.explain.Alternatives;
+import packpot.explain.Planner;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioException;
+import packpot.report.AlternativesReport;
+import packpot.report.JsonReport;
+import packpot.report.TextReport;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Variety: plans at nearly the same cost whose foods differ as much as they can. */
+@Command(
+        name = "alternatives",
+        mixinStandardHelpOptions = true,
+        description = "Find plans that cost nearly as little as the cheapest and differ from it and from each other as"
+                + " much as they can in their foods; each is checked.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:the plans",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:the scenario has faults, all listed",
+            "4:there is no plan",
+            "5:the cheapest plan failed the audit",
+            "6:no plan was found in the time given",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  packpot alternatives scenarios/three-adults.json",
+            "  packpot alternatives mine.json --within 3% --plans 4 --show 2"
+        })
+final class AlternativesCommand implements Callable<Integer> {
+    private static final int MOST_PLANS = 5;
+    private static final double MOST_WITHIN = 1;
+
+    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
+    private Path scenario;
+
+    @Mixin
+    private Output output;
+
+    @Option(
+            names = "--within",
+            paramLabel = "PERCENT",
+            defaultValue = "5%",
+            description = "how much more than the cheapest a plan may cost; default: ${DEFAULT-VALUE}")
+    private String within;
+
+    @Option(
+            names = "--plans",
+            paramLabel = "COUNT",
+            defaultValue = "5",
+            description = "how many plans, the cheapest counted, 2 to 5; default: ${DEFAULT-VALUE}")
+    private int plans;
+
+    @Option(names = "--show", paramLabel = "NUMBER", description = "print one of the plans in full")
+    private @Nullable Integer show;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "17",
+            description = "longest time for all plans together; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Spec
+    private CommandSpec spec;
+
+    @SuppressWarnings("NullAway.Init")
+    AlternativesCommand() {}
+
+    @Override
+    public Integer call() throws ScenarioException, OutputException {
+        if (!(seconds > 0 && seconds <= 86_400)) {
+            throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
+        }
+        if (plans < 2 || plans > MOST_PLANS) {
+            throw new ParameterException(spec.commandLine(), "--plans is from 2 to " + MOST_PLANS);
+        }
+        Integer shown = show;
+        if (shown != null && (shown < 1 || shown > plans)) {
+            throw new ParameterException(spec.commandLine(), "--show is from 1 to " + plans + ", as --plans says");
+        }
+        double share = share();
+        Knowledge knowledge = Knowledge.load();
+        Household household = Scenarios.read(knowledge, scenario);
+        OrToolsSolver solver = new OrToolsSolver();
+        Alternatives.Result result = Progress.during(
+                "Planning, then looking for plans that differ",
+                () -> new Alternatives(knowledge, solver)
+                        .find(
+                                household,
+                                share,
+                                plans,
+                                new SolveLimits(seconds, SolveLimits.USUAL.relativeGap()),
+                                seconds));
+        if (result instanceof Alternatives.Result.NoBase none) {
+            return NoBasePlan.tell(none.none(), solver, spec, output, "what else could be cooked");
+        }
+        Alternatives.Found found = ((Alternatives.Result.Several) result).found();
+        if (!found.plans().get(0).planned().verdict().passed()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("The cheapest plan failed the audit, so no others are shown beside it.");
+            return ExitCode.AUDIT_FAILED;
+        }
+        if (shown != null) {
+            return showOne(found, shown);
+        }
+        output.write(spec, output.json() ? AlternativesReport.json(found) : AlternativesReport.text(found));
+        return ExitCode.DONE;
+    }
+
+    private int showOne(Alternatives.Found found, int number) throws OutputException {
+        if (number > found.plans().size()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("There are " + found.plans().size() + " plans, so plan " + number + " cannot be shown: "
+                            + found.reason() + ".");
+            return ExitCode.NO_PLAN;
+        }
+        Planner.Result.Planned planned = found.plans().get(number - 1).planned();
+        output.write(
+                spec,
+                output.json()
+                        ? JsonReport.plan(planned.plan(), planned.verdict())
+                        : TextReport.of(
+                                planned.plan(),
+                                planned.verdict(),
+                                planned.household().units()));
+        return ExitCode.DONE;
+    }
+
+    private double share() {
+        String text = within.strip().toLowerCase(Locale.ROOT);
+        String figure =
+                text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text;
+        try {
+            double share = Double.parseDouble(figure) / 100;
+            if (share > 0 && share <= MOST_WITHIN) {
+                return share;
+            }
+        } catch (NumberFormatException e) {
+            // said below
+        }
+        throw new ParameterException(
+                spec.commandLine(),
+                "--within is a percentage above 0 and at most 100, such as 5%; read \"" + within + "\"");
+    }
+}
