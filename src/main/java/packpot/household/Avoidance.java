@@ -16,7 +16,7 @@ public final class Avoidance {
     }
 
     /** Whether a word speaks of a food: its id or label, its group, or a whole word of its names. */
-    static boolean names(String word, Food food) {
+    public static boolean names(String word, Food food) {
         String plain = word.strip().toLowerCase(Locale.ROOT);
         if (plain.equals(food.id())
                 || plain.equals(food.label().toLowerCase(Locale.ROOT))

@@ -20,6 +20,10 @@ public record Wish(Kind kind, String who, String what, String sentence, double s
         SHAPE,
         FOOD_LIMIT,
         MUST_USE,
+        /** What is in the house of a food that the shop does not have. */
+        STOCK,
+        /** A food that a dog must not get. */
+        AVOID,
         INGREDIENTS,
         ADDITIONS,
         POT,

@@ -32,7 +32,8 @@ final class BowlRows {
             Expression kcal = new Expression();
             for (Prepared addition : build.bowlFoods) {
                 double most = mostDoses(build, dog, addition);
-                if (most < 1 || Avoidance.avoids(dog.dog(), addition.item().food())) {
+                boolean avoided = Avoidance.avoids(dog.dog(), addition.item().food());
+                if (most < 1 || (avoided && !build.limitsAsRows)) {
                     continue;
                 }
                 String name =
@@ -45,6 +46,9 @@ final class BowlRows {
                         0,
                         null);
                 doses.put(addition, count);
+                if (avoided) {
+                    Avoiding.add(build, dog.dog(), addition, count);
+                }
                 kinds.add(1, choice);
                 grams.add(build.doseGrams(addition), count);
                 kcal.add(build.doseGrams(addition) * addition.kcalPerGram(), count);
@@ -74,11 +78,14 @@ final class BowlRows {
     private static double mostDoses(Build build, DogNeed dog, Prepared addition) {
         Supplement supplement = addition.item().food().supplement();
         boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
+        double counted = spread ? build.days() : supplement == null ? 0 : supplement.mostDosesPerDay();
+        if (build.limitsAsRows) {
+            return counted;
+        }
         double inReach = addition.item().outOfStock() ? addition.item().onHandGrams() : Double.POSITIVE_INFINITY;
         double bearable = Bearable.grams(build, addition, dog, dog.kcalPerDay() * build.days());
         double most = Math.floor(Math.min(inReach, bearable) / build.doseGrams(addition));
-        int perDay = supplement == null ? 0 : supplement.mostDosesPerDay();
-        return Math.min(most, spread ? build.days() : perDay);
+        return Math.min(most, counted);
     }
 
     private static void limits(Build build, DogNeed dog, Expression kinds, Expression grams, Expression kcal) {

@@ -65,22 +65,34 @@ final class Build {
     final Variable cookedGrams;
     private final Map<String, Variable> potNutrients = new HashMap<>();
 
+    /**
+     * Whether every limit that a person would name stands as a row with its wish. Otherwise some of them are bounds of
+     * variables, which solve faster.
+     */
+    final boolean limitsAsRows;
+
     Build(Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
+        this(household, knowledge, needs, shares, false);
+    }
+
+    Build(Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares, boolean limitsAsRows) {
+        this.limitsAsRows = limitsAsRows;
         this.household = household;
         this.knowledge = knowledge;
         this.needs = needs;
         this.shares = shares;
         for (PantryItem item : household.pantry()) {
             Prepared prepared = new Prepared(item, household, knowledge);
-            if (household.mayGoIntoPot(item)) {
+            if (household.mayGoIntoPot(item) || (limitsAsRows && item.place().pot())) {
                 potFoods.add(prepared);
             }
             if (item.place().bowl() && item.food().isSupplement()) {
                 bowlFoods.add(prepared);
             }
         }
-        this.potKcal = model.variable("kcal of the pot", 0, 1.1 * batchKcal());
-        this.cookedGrams = model.variable("cooked grams", 0, mostCookedGrams());
+        this.potKcal =
+                model.variable("kcal of the pot", 0, limitsAsRows ? Double.POSITIVE_INFINITY : 1.1 * batchKcal());
+        this.cookedGrams = model.variable("cooked grams", 0, roomGrams());
     }
 
     Rules rules() {
@@ -98,6 +110,17 @@ final class Build {
 
     double mostCookedGrams() {
         return batchKcal() / THINNEST_KCAL_PER_GRAM;
+    }
+
+    /** More cooked mass than any batch can have, whichever of its limits are lifted. */
+    double roomGrams() {
+        return limitsAsRows
+                ? 2 * mostCookedGrams()
+                        + household.pantry().stream()
+                                .mapToDouble(item ->
+                                        item.mustUseGrams() * item.preparation().yieldCookedOverRaw())
+                                .sum()
+                : mostCookedGrams();
     }
 
     /** Cooked mass that a batch of this energy usually has. */

@@ -76,7 +76,8 @@ final class DogRows {
     private static void energy(Build build, DogNeed dog) {
         String name = dog.dog().name();
         double target = dog.kcalPerDay() * build.days();
-        Variable kcal = build.model.variable("kcal of " + name, 0, 2 * target);
+        Variable kcal =
+                build.model.variable("kcal of " + name, 0, build.limitsAsRows ? Double.POSITIVE_INFINITY : 2 * target);
         build.dogKcal.put(dog, kcal);
         Expression sum = new Expression().add(-1, kcal).add(build.share(dog), build.potKcal);
         build.dosesOf(dog)
@@ -150,7 +151,12 @@ final class DogRows {
                                 .add(-limit.value() * (1 + reserve), build.dogNutrient(dog, per, false))
                                 .add(limit.value() * (1 + reserve) * limit.threshold() / 1000, kcal),
                         0,
-                        wish(Wish.Kind.NUTRIENT_MINIMUM, dog, nutrient.label(), rises, base * batchThousands));
+                        wish(
+                                Wish.Kind.NUTRIENT_MINIMUM,
+                                dog,
+                                nutrient.label() + " rising with " + per.label(),
+                                rises,
+                                base * batchThousands));
                 build.slope(
                         row,
                         limit.value(),

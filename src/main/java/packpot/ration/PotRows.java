@@ -18,6 +18,9 @@ final class PotRows {
     /** A kitchen scale that reads whole grams is a tenth off here, and more below. */
     private static final double LEAST_WEIGHED_GRAMS = 5;
 
+    /** How far a nutrient's maximum is passed at most where it is lifted. */
+    private static final double LIFTED = 10;
+
     private PotRows() {}
 
     static void add(Build build) {
@@ -38,18 +41,20 @@ final class PotRows {
         PantryItem item = food.item();
         String name = item.food().label();
         double most = mostGrams(build, food);
-        Variable grams = build.model.variable(name + " g", 0, most);
+        double room = build.limitsAsRows ? roomGrams(build, food, most) : most;
+        Variable grams = build.model.variable(name + " g", 0, room);
         Variable used = build.model.choice(name + " used");
         build.inPot.put(food, used);
         build.onlyWhenUsed.put(
                 food,
                 build.model.atMost(
-                        name + " only when used", new Expression().add(1, grams).add(-most, used), 0, null));
+                        name + " only when used", new Expression().add(1, grams).add(-room, used), 0, null));
         Supplement supplement = item.food().supplement();
         if (supplement != null) {
             double step = supplement.potStepGrams();
             double steps = Math.min(MOST_STEPS, Math.floor(most / step));
-            Variable count = build.model.whole(name + " steps", 0, steps);
+            double roomSteps = Math.min(MOST_STEPS, Math.floor(room / step));
+            Variable count = build.model.whole(name + " steps", 0, roomSteps);
             build.model.equal(name + " by steps", new Expression().add(1, grams).add(-step, count), 0, null);
             double least = Math.min(step < 1 ? step : LEAST_WEIGHED_GRAMS, step * steps);
             build.model.atLeast(
@@ -57,7 +62,10 @@ final class PotRows {
         } else {
             double least = Math.min(leastGrams(build, food), most);
             build.model.atLeast(
-                    name + " a useful amount", new Expression().add(1, grams).add(-least, used), 0, null);
+                    name + " a useful amount",
+                    new Expression().add(1, grams).add(-least, used),
+                    0,
+                    useful(build, food));
         }
         return grams;
     }
@@ -68,6 +76,28 @@ final class PotRows {
                 ? shape.smallestUsefulShareMinor()
                 : shape.smallestUsefulShare();
         return share * build.usualCookedGrams() / food.cookedPerGram();
+    }
+
+    private static Wish useful(Build build, Prepared food) {
+        var shape = build.household.shape();
+        boolean minor = shape.minorGroups().contains(food.item().food().group());
+        double share = minor ? shape.smallestUsefulShareMinor() : shape.smallestUsefulShare();
+        return new Wish(
+                Wish.Kind.SHAPE,
+                "",
+                minor ? "smallest amount of a minor food" : "smallest amount of a food",
+                (minor ? "an organ, oil, seed or other minor food" : "a food") + " that is used is at least "
+                        + Show.number(100 * share) + " % of the usual batch",
+                share * build.usualCookedGrams());
+    }
+
+    /** More than can be used of a food even where one of its limits is lifted. */
+    private static double roomGrams(Build build, Prepared food, double most) {
+        double share = food.item().food().isSupplement()
+                ? build.household.shape().additionsMostMassShare() * build.mostCookedGrams()
+                : build.roomGrams();
+        double byMass = share / food.cookedPerGram();
+        return Math.max(Math.max(most, food.item().mustUseGrams()), Math.min(byMass, LIFTED * bearable(build, food)));
     }
 
     /** A bound that no plan can pass, as tight as is cheaply known: it makes the choice variables bite. */
@@ -81,18 +111,24 @@ final class PotRows {
         double bySharesOfMass = share * build.mostCookedGrams() / food.cookedPerGram();
         double byEnergy =
                 food.kcalPerGram() > 0 ? 1.05 * build.batchKcal() / food.kcalPerGram() : Double.POSITIVE_INFINITY;
-        double bearable = build.needs.dogs().stream()
-                .mapToDouble(dog -> Bearable.grams(build, food, dog, build.batchKcal()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
         double atMost = food.item().atMostGrams() == null
                 ? Double.POSITIVE_INFINITY
                 : food.item().atMostGrams();
         double inReach = food.item().outOfStock() ? food.item().onHandGrams() : Double.POSITIVE_INFINITY;
-        return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(bearable, Math.min(atMost, inReach)));
+        return Math.min(Math.min(bySharesOfMass, byEnergy), Math.min(bearable(build, food), Math.min(atMost, inReach)));
+    }
+
+    private static double bearable(Build build, Prepared food) {
+        return build.needs.dogs().stream()
+                .mapToDouble(dog -> Bearable.grams(build, food, dog, build.batchKcal()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static void wishes(Build build, Prepared food, Variable grams) {
+        if (build.limitsAsRows) {
+            build.household.avoiders(food.item()).forEach(dog -> Avoiding.add(build, dog, food, grams));
+        }
         double mustUse = food.item().mustUseGrams();
         if (mustUse > 0) {
             String label = food.item().food().label();

@@ -55,7 +55,19 @@ public final class RationModel {
      */
     public static RationModel of(
             Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares, @Nullable Goal goal) {
-        Build build = new Build(household, knowledge, needs, shares);
+        return of(new Build(household, knowledge, needs, shares, false), goal);
+    }
+
+    /**
+     * The same model for explanations: whatever a person would name as a limit is a row with its wish, and can be lifted
+     * by lifting the row. It has the same solutions and solves more slowly.
+     */
+    public static RationModel withLimitsAsRows(
+            Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
+        return of(new Build(household, knowledge, needs, shares, true), null);
+    }
+
+    private static RationModel of(Build build, @Nullable Goal goal) {
         PotRows.add(build);
         BowlRows.add(build);
         DogRows.add(build);

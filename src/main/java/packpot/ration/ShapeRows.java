@@ -21,6 +21,20 @@ final class ShapeRows {
         build.household.shape().bands().forEach(band -> band(build, band));
         build.potFoods.forEach(food -> oneFood(build, food));
         counts(build);
+        if (build.limitsAsRows) {
+            thinnest(build);
+        }
+    }
+
+    /** In the usual model a bound of the cooked mass. */
+    private static void thinnest(Build build) {
+        String words = "a batch holds at least " + Show.number(build.batchKcal() / build.mostCookedGrams())
+                + " kcal per gram of cooked food";
+        build.model.atMost(
+                words,
+                new Expression().add(1, build.cookedGrams),
+                build.mostCookedGrams(),
+                wish(Wish.Kind.SHAPE, "energy density", words, build.mostCookedGrams()));
     }
 
     private static void band(Build build, Shape.Band band) {

@@ -29,8 +29,10 @@ final class StockRows {
                 continue;
             }
             String name = item.food().label();
-            if (item.onHandGrams() > 0) {
-                Variable fromHand = build.model.variable(name + " from hand", 0, item.onHandGrams());
+            if (item.onHandGrams() > 0 || (build.limitsAsRows && item.outOfStock())) {
+                Variable fromHand = build.limitsAsRows && item.outOfStock()
+                        ? onHandAlone(build, item)
+                        : build.model.variable(name + " from hand", 0, item.onHandGrams());
                 used.add(-1, fromHand);
                 if (item.food().isSupplement()) {
                     build.model.objective().add(cheapestFoodPerGram(build), fromHand);
@@ -69,6 +71,21 @@ final class StockRows {
                 .orElse(0);
     }
 
+    /** What is in the house of a food that cannot be bought, as a row with its wish. */
+    private static Variable onHandAlone(Build build, PantryItem item) {
+        String name = item.food().label();
+        Variable hand = build.model.variable(name + " from hand", 0, Double.POSITIVE_INFINITY);
+        String words = item.onHandGrams() > 0
+                ? "no more " + name + " than the " + Show.grams(item.onHandGrams()) + " in the house"
+                : "no " + name + " to be had";
+        build.model.atMost(
+                words,
+                new Expression().add(1, hand),
+                item.onHandGrams(),
+                new Wish(Wish.Kind.STOCK, "", name, words, Math.max(1, item.onHandGrams())));
+        return hand;
+    }
+
     /** Adds what pot and bowls take of a food; gives its prepared form, or null when nothing can take it. */
     private static @Nullable Prepared used(Build build, PantryItem item, Expression used) {
         Prepared[] found = {null};
@@ -92,7 +109,7 @@ final class StockRows {
     private static Variable bought(Build build, Prepared food) {
         PantryItem item = food.item();
         String name = item.food().label();
-        double most = 1.01 * build.mostCookedGrams() / food.cookedPerGram();
+        double most = 1.01 * build.roomGrams() / food.cookedPerGram();
         Variable grams = build.model.variable(name + " from packs", 0, most);
         build.boughtGrams.put(food, grams);
         double worth = worthPerGram(build, item);
@@ -115,7 +132,9 @@ final class StockRows {
         }
         Expression left = new Expression().add(packGrams, packs).add(-1, grams);
         if (item.wholePacksOnly()) {
-            build.model.equal(name + " whole packs", left, 0, null);
+            String words = "whole packs of " + name;
+            build.model.equal(
+                    words, left, 0, new Wish(Wish.Kind.FOOD_LIMIT, "", name + " by whole packs", words, packGrams));
         } else {
             build.model.atLeast(name + " out of packs", left, 0, null);
         }
