@@ -17,14 +17,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
-import packpot.explain.Shortfall;
+import packpot.explain.Clash;
+import packpot.explain.WayOut;
+import packpot.explain.Planner;
+import packpot.explain.WhyNot;
 import packpot.food.Food;
 import packpot.food.Supplement;
 import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.plan.Plan;
 import packpot.report.JsonReport;
-import packpot.report.NoPlanReport;
+import packpot.report.WhyNotReport;
 
 /** Every demo of the folder scenarios/, planned from its file to the printed plan. */
 class DemoPlansTest {
@@ -134,23 +137,41 @@ class DemoPlansTest {
                 .isEmpty();
     }
 
+    private static Clash clash(Wish.Kind kind) {
+        Wish wish = new Wish(kind, "Moss", "what", "a sentence", 1);
+        return new Clash(
+                List.of(
+                        new Clash.Part(wish, 1.5, 1.2, "g", true, "in words"),
+                        new Clash.Part(wish, null, null, "", false, "")),
+                true);
+    }
+
     @Test
     void theReportOfNoPlanFollowsTheSameSchema() {
-        Wish wish = new Wish(Wish.Kind.RATIO, "Moss", "calcium to phosphorus", "Moss: at least 1 : 1", 1);
-        assertThat(faults("plan.schema.json", NoPlanReport.json("A household", List.of())))
-                .isEmpty();
-        assertThat(faults("plan.schema.json", NoPlanReport.json("A household", List.of(new Shortfall.Miss(wish, 0.2)))))
+        assertThat(faults("plan.schema.json", WhyNotReport.briefJson("A household", null)))
                 .isEmpty();
     }
 
     @Test
     void thePlanSchemaKnowsEveryKindOfWish() {
         for (Wish.Kind kind : Wish.Kind.values()) {
-            Wish wish = new Wish(kind, "", "what", "a sentence", 1);
-            assertThat(faults("plan.schema.json", NoPlanReport.json("A", List.of(new Shortfall.Miss(wish, 0.2)))))
+            assertThat(faults("plan.schema.json", WhyNotReport.briefJson("A household", clash(kind))))
                     .as(kind.name())
                     .isEmpty();
         }
+    }
+
+    @Test
+    void whyNotForProgramsFollowsItsSchema() {
+        Demo.Planned demo = Demo.planned("tiny-freezer");
+        Planner.Result.Planned planned = new Planner.Result.Planned(demo.household(), demo.plan(), demo.verdict());
+        WayOut mend =
+                new WayOut(WayOut.Kind.LOOSEN, List.of("spend more"), List.of("a note"), List.of(planned), true, 1.5, 20);
+        WhyNot.Answer.NoPlan answer = new WhyNot.Answer.NoPlan(
+                demo.household(), List.of(clash(Wish.Kind.BUDGET)), true, List.of(mend), 3, List.of("a second pot"));
+        assertThat(faults("why-not.schema.json", WhyNotReport.json(answer))).isEmpty();
+        assertThat(faults("why-not.schema.json", WhyNotReport.hasPlanJson(demo.plan(), true)))
+                .isEmpty();
     }
 
     @Test

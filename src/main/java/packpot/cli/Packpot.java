@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             WhatIfCommand.class,
             LossesCommand.class,
+            WhyNotCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

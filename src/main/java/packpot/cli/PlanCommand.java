@@ -1,20 +1,19 @@
 package packpot.cli;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import packpot.audit.Verdict;
+import packpot.explain.Clash;
 import packpot.explain.Planner;
-import packpot.explain.Shortfall;
+import packpot.explain.WhyNot;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.plan.Plan;
-import packpot.ration.RationModel;
 import packpot.report.JsonReport;
-import packpot.report.NoPlanReport;
 import packpot.report.TextReport;
+import packpot.report.WhyNotReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -45,8 +44,7 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExample:%n",
         footer = {"  packpot plan scenarios/three-adults.json", "  packpot plan mine.json --json --out plan.json"})
 final class PlanCommand implements Callable<Integer> {
-    private static final double SHORTFALL_SECONDS = 10;
-    private static final double SHORTFALL_GAP = 0.05;
+    private static final double CLASH_SECONDS = 15;
 
     @Parameters(paramLabel = "SCENARIO", description = "a scenario file; see the README and scenarios/")
     private Path scenario;
@@ -88,7 +86,7 @@ final class PlanCommand implements Callable<Integer> {
                 "Planning",
                 () -> new Planner(knowledge, solver).plan(household, new SolveLimits(seconds, gapPercent / 100)));
         if (result instanceof Planner.Result.NoPlan none) {
-            return none(none.model(), none.provedImpossible(), solver, household);
+            return none(none.provedImpossible(), knowledge, solver, household);
         }
         Plan plan = ((Planner.Result.Planned) result).plan();
         Verdict verdict = ((Planner.Result.Planned) result).verdict();
@@ -101,7 +99,7 @@ final class PlanCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private int none(RationModel model, boolean provedImpossible, Solver solver, Household household)
+    private int none(boolean provedImpossible, Knowledge knowledge, Solver solver, Household household)
             throws OutputException {
         if (!provedImpossible) {
             spec.commandLine()
@@ -113,14 +111,16 @@ final class PlanCommand implements Callable<Integer> {
                             seconds));
             return ExitCode.NO_PLAN_IN_TIME;
         }
-        List<Shortfall.Miss> misses = Progress.during(
+        Clash clash = Progress.during(
                 "There is no plan; looking for what stands in the way",
-                () -> Shortfall.of(model.linearModel(), solver, new SolveLimits(SHORTFALL_SECONDS, SHORTFALL_GAP)));
+                () -> new WhyNot(knowledge, solver)
+                        .firstClash(household, CLASH_SECONDS)
+                        .orElse(null));
         output.write(
                 spec,
                 output.json()
-                        ? NoPlanReport.json(household.name(), misses)
-                        : NoPlanReport.text(household.name(), misses));
+                        ? WhyNotReport.briefJson(household.name(), clash)
+                        : WhyNotReport.brief(household.name(), clash, scenario.toString()));
         return ExitCode.NO_PLAN;
     }
 }

@@ -18,7 +18,7 @@ final class Progress {
         return during(() -> what, work);
     }
 
-    /** The same where what is said changes with the work. */
+    /** The same for work that says from time to time what it does now. */
     static <T> T during(Supplier<String> what, Supplier<T> work) {
         if (!onTerminal()) {
             return work.get();
@@ -31,7 +31,7 @@ final class Progress {
         long started = System.nanoTime();
         var unused = clock.scheduleAtFixedRate(
                 () -> show(String.format(
-                        Locale.ROOT, "\r%s, %d s ", what.get(), (System.nanoTime() - started) / 1_000_000_000)),
+                        Locale.ROOT, "\r%-58s %3d s ", what.get(), (System.nanoTime() - started) / 1_000_000_000)),
                 1,
                 1,
                 TimeUnit.SECONDS);

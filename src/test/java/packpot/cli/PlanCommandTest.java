@@ -126,7 +126,7 @@ class PlanCommandTest {
         if (json) {
             JsonNode root = JSON.readTree(run.out());
             assertThat(root.path("plan").isNull()).isTrue();
-            assertThat(root.path("nearestPlanMisses").size()).isPositive();
+            assertThat(root.path("clashes").size()).isPositive();
         } else {
             assertThat(run.lines()).allMatch(line -> line.length() <= 80);
         }

@@ -1,0 +1,106 @@
+package packpot.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import packpot.explain.Planner;
+import packpot.explain.WhyNot;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioException;
+import packpot.report.WhyNotReport;
+import packpot.solver.OrToolsSolver;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Why a scenario has no plan, and what would mend it. */
+@Command(
+        name = "why-not",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Explain why a scenario has no plan: the fewest wishes that clash, with figures, and what would mend it at"
+                    + " what price. Every mend that is shown has a plan that passed the audit.",
+            "",
+            "A clash is a set of wishes that cannot hold together, though the others can once any one of them is"
+                    + " dropped. Mends: a wish loosened by as little as will do, a food added, an addition, a second"
+                    + " cook day, a second pot."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:there is a plan after all",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:the scenario has faults, all listed; nothing was written",
+            "4:there is no plan, and this is why",
+            "5:there is a plan, but it failed the audit",
+            "6:neither a plan nor a reason was found in the time given",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExample:%n",
+        footer = {"  packpot why-not mine.json", "  packpot why-not mine.json --json --out why.json"})
+final class WhyNotCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
+    private Path scenario;
+
+    @Mixin
+    private Output output;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "30",
+            description = "longest time in all; what is not tried by then is said; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Spec
+    private CommandSpec spec;
+
+    @SuppressWarnings("NullAway.Init")
+    WhyNotCommand() {}
+
+    @Override
+    public Integer call() throws ScenarioException, OutputException {
+        if (!(seconds > 0 && seconds <= 86_400)) {
+            throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
+        }
+        Knowledge knowledge = Knowledge.load();
+        Household household = Scenarios.read(knowledge, scenario);
+        AtomicReference<String> now = new AtomicReference<>("");
+        WhyNot.Answer answer = Progress.during(
+                now::get, () -> new WhyNot(knowledge, new OrToolsSolver()).explain(household, seconds, now::set));
+        if (answer instanceof WhyNot.Answer.HasPlan has) {
+            return hasPlan(has.planned());
+        }
+        if (answer instanceof WhyNot.Answer.NoPlan none) {
+            output.write(spec, output.json() ? WhyNotReport.json(none) : WhyNotReport.text(none));
+            return ExitCode.NO_PLAN;
+        }
+        spec.commandLine()
+                .getErr()
+                .println("Neither a plan nor a proof that there is none was found in the time. Give more with"
+                        + " --time-limit.");
+        return ExitCode.NO_PLAN_IN_TIME;
+    }
+
+    private int hasPlan(Planner.Result.Planned planned) throws OutputException {
+        boolean passed = planned.verdict().passed();
+        output.write(
+                spec,
+                output.json()
+                        ? WhyNotReport.hasPlanJson(planned.plan(), passed)
+                        : passed ? WhyNotReport.hasPlanText(planned.plan(), scenario.toString()) : "");
+        if (!passed) {
+            spec.commandLine()
+                    .getErr()
+                    .println("There is a plan, but it failed the audit: "
+                            + planned.verdict().findings().get(0) + ". Do not feed it.");
+            return ExitCode.AUDIT_FAILED;
+        }
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,275 @@
+package packpot.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import packpot.audit.PlanAudit;
+import packpot.audit.Verdict;
+import packpot.dog.Dog;
+import packpot.food.Place;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.PantryItem;
+import packpot.household.Shape;
+import packpot.needs.Needs;
+import packpot.plan.Plan;
+import packpot.ration.RationModel;
+import packpot.ration.RationPlanner;
+import packpot.solver.Solver;
+
+/** Mends that change how the household cooks and feeds: additions, a second cook day, a second pot. */
+final class OtherWays {
+    /** With more dogs there are more ways to part them than can be tried. */
+    static final int MOST_DOGS_PARTED = 6;
+
+    private final Household household;
+    private final Knowledge knowledge;
+    private final Solver solver;
+    private final Repair repair;
+    private final Deadline deadline;
+
+    OtherWays(Household household, Knowledge knowledge, Solver solver, Repair repair, Deadline deadline) {
+        this.household = household;
+        this.knowledge = knowledge;
+        this.solver = solver;
+        this.repair = repair;
+        this.deadline = deadline;
+    }
+
+    /** Supplements may go into the pot or into a bowl, wherever they help. */
+    Optional<WayOut> placedEither() {
+        Household either = household.withPantry(household.pantry().stream()
+                .map(item -> item.food().isSupplement() ? placed(item) : item)
+                .toList());
+        if (either.equals(household)) {
+            return Optional.empty();
+        }
+        return repair.plan(either).flatMap(planned -> {
+            Plan plan = planned.plan();
+            List<String> changes = new ArrayList<>();
+            List<PantryItem> pantry = new ArrayList<>();
+            for (PantryItem item : household.pantry()) {
+                boolean toBowl = !item.place().bowl() && inBowls(plan, item);
+                boolean toPot = !item.place().pot() && inPot(plan, item);
+                if (item.food().isSupplement() && (toBowl || toPot)) {
+                    changes.add("let " + item.food().label()
+                            + (toBowl
+                                    ? " go on top of the bowl of " + whose(plan, item)
+                                    : " be stirred into the batch"));
+                    pantry.add(placed(item));
+                } else {
+                    pantry.add(item);
+                }
+            }
+            // Only what the plan needs is changed, so the plan is checked against that.
+            Household changed = household.withPantry(pantry);
+            Verdict verdict = PlanAudit.check(plan, changed, knowledge);
+            return verdict.passed() && !changes.isEmpty()
+                    ? Optional.of(priced(
+                            WayOut.Kind.ADDITION,
+                            changes,
+                            List.of(),
+                            List.of(new Planner.Result.Planned(changed, plan, verdict))))
+                    : Optional.empty();
+        });
+    }
+
+    /** Each dog may have one more addition. */
+    Optional<WayOut> oneMoreAddition() {
+        Shape shape = household.shape();
+        Household more = household.withShape(Loosening.moreAdditions(
+                shape,
+                shape.mostAdditions() + 1,
+                Math.max(shape.mostAdditions(), shape.mostAdditionsSpecialNeeds()) + 1));
+        return repair.plan(more).flatMap(planned -> {
+            Needs needs = Needs.of(household, knowledge);
+            List<String> changes = new ArrayList<>();
+            for (Plan.DogPlan dog : planned.plan().dogs()) {
+                needs.dogs().stream()
+                        .filter(need -> need.dog().name().equals(dog.name()))
+                        .filter(need -> dog.additions().size()
+                                > shape.mostAdditions(need.energy().stage()))
+                        .forEach(need -> changes.add(dog.name() + " may have "
+                                + dog.additions().size() + " additions to the bowl, not "
+                                + shape.mostAdditions(need.energy().stage())));
+            }
+            return changes.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(priced(WayOut.Kind.ADDITION, changes, List.of(), List.of(planned)));
+        });
+    }
+
+    private static PantryItem placed(PantryItem item) {
+        return new PantryItem(
+                item.food(),
+                item.preparation(),
+                item.packGrams(),
+                item.packAsBoughtGrams(),
+                item.packName(),
+                item.packPrice(),
+                item.onHandGrams(),
+                item.mustUseGrams(),
+                item.atMostGrams(),
+                item.wholePacksOnly(),
+                item.outOfStock(),
+                Place.EITHER);
+    }
+
+    private static boolean inPot(Plan plan, PantryItem item) {
+        return plan.pot().stream()
+                .anyMatch(ingredient -> ingredient.food().equals(item.food().id()));
+    }
+
+    private static boolean inBowls(Plan plan, PantryItem item) {
+        return !whose(plan, item).isEmpty();
+    }
+
+    private static String whose(Plan plan, PantryItem item) {
+        return plan.dogs().stream()
+                .filter(dog -> dog.additions().stream()
+                        .anyMatch(addition -> addition.food().equals(item.food().id())))
+                .map(Plan.DogPlan::name)
+                .collect(Collectors.joining(" and "));
+    }
+
+    /** Half the days now and half of them later. */
+    Optional<WayOut> secondSession() {
+        int days = household.kitchen().days();
+        if (days < 2) {
+            return Optional.empty();
+        }
+        int first = (days + 1) / 2;
+        return repair.plan(days(household, first))
+                .flatMap(now -> repair.plan(days(Rest.laterDay(household, now.plan()), days - first))
+                        .map(later -> priced(
+                                WayOut.Kind.SECOND_SESSION,
+                                List.of("cook twice, for " + first + " and for " + (days - first) + " days"),
+                                List.of("bags for each time, and a freezer that is empty of the first batch by then"),
+                                List.of(now, later))));
+    }
+
+    private static Household days(Household household, int days) {
+        return household.withKitchen(Rest.kitchen(
+                household.kitchen(),
+                days,
+                household.kitchen().mostBags(),
+                household.kitchen().freezer()));
+    }
+
+    private record Split(List<Dog> larger, List<Dog> smaller, double bound) {}
+
+    /** The cheapest way to part the dogs over two pots; every way is weighed, by its least cost without whole numbers. */
+    Optional<WayOut> secondPot() {
+        List<Dog> dogs = household.dogs();
+        if (dogs.size() < 2 || dogs.size() > MOST_DOGS_PARTED) {
+            return Optional.empty();
+        }
+        List<Split> splits = splits(dogs);
+        WayOut best = null;
+        for (Split split : splits) {
+            if (deadline.passed() || (best != null && split.bound() >= cost(best))) {
+                break;
+            }
+            Optional<WayOut> mend = parted(split);
+            if (mend.isPresent() && (best == null || cost(mend.get()) < cost(best))) {
+                best = mend.get();
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private double cost(WayOut mend) {
+        return mend.costPerDay() * household.kitchen().days();
+    }
+
+    private List<Split> splits(List<Dog> dogs) {
+        Map<Integer, Double> bounds = new HashMap<>();
+        List<Split> splits = new ArrayList<>();
+        int all = (1 << dogs.size()) - 1;
+        for (int mask = 1; mask < all; mask += 2) {
+            double bound = bounds.computeIfAbsent(mask, some -> bound(chosen(dogs, some)))
+                    + bounds.computeIfAbsent(all - mask, some -> bound(chosen(dogs, some)));
+            if (!Double.isNaN(bound)) {
+                List<Dog> one = chosen(dogs, mask);
+                List<Dog> other = chosen(dogs, all - mask);
+                boolean larger = need(one) >= need(other);
+                splits.add(new Split(larger ? one : other, larger ? other : one, bound));
+            }
+        }
+        splits.sort(Comparator.comparingDouble(Split::bound));
+        return splits;
+    }
+
+    private static List<Dog> chosen(List<Dog> dogs, int mask) {
+        List<Dog> chosen = new ArrayList<>();
+        for (int i = 0; i < dogs.size(); i++) {
+            if ((mask & (1 << i)) != 0) {
+                chosen.add(dogs.get(i));
+            }
+        }
+        return chosen;
+    }
+
+    private double need(List<Dog> dogs) {
+        return Needs.of(household.withDogs(dogs), knowledge).kcalPerDay();
+    }
+
+    /** No pot for these dogs costs less; not a number when there is none. */
+    private double bound(List<Dog> dogs) {
+        if (deadline.passed()) {
+            return Double.NaN;
+        }
+        // What both pots must use together need not all go into one of them.
+        Household some = household
+                .withDogs(dogs)
+                .withPantry(household.pantry().stream().map(OtherWays::free).toList());
+        Needs needs = Needs.of(some, knowledge);
+        return FoodMends.relaxedCost(
+                RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
+                        .linearModel(),
+                solver,
+                List.of(),
+                some,
+                deadline);
+    }
+
+    private static PantryItem free(PantryItem item) {
+        return new PantryItem(
+                item.food(),
+                item.preparation(),
+                item.packGrams(),
+                item.packAsBoughtGrams(),
+                item.packName(),
+                item.packPrice(),
+                item.onHandGrams(),
+                0,
+                item.atMostGrams(),
+                item.wholePacksOnly(),
+                item.outOfStock(),
+                item.place());
+    }
+
+    private Optional<WayOut> parted(Split split) {
+        return repair.plan(household.withDogs(split.larger()))
+                .flatMap(one -> repair.plan(Rest.sameDay(household, one.plan()).withDogs(split.smaller()))
+                        .map(other -> priced(
+                                WayOut.Kind.SECOND_POT,
+                                List.of("a pot for " + names(split.larger()) + " and a pot for "
+                                        + names(split.smaller())),
+                                List.of(),
+                                List.of(one, other))));
+    }
+
+    private static String names(List<Dog> dogs) {
+        return dogs.stream().map(Dog::name).collect(Collectors.joining(", "));
+    }
+
+    private WayOut priced(
+            WayOut.Kind kind, List<String> changes, List<String> notes, List<Planner.Result.Planned> planned) {
+        return WayOut.of(kind, changes, notes, planned, true, household.kitchen().days());
+    }
+}

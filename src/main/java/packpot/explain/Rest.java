@@ -1,0 +1,90 @@
+package packpot.explain;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packpot.household.Freezer;
+import packpot.household.Household;
+import packpot.household.Kitchen;
+import packpot.household.PantryItem;
+import packpot.plan.Plan;
+
+/** What is left of a household's means once a plan is carried out. Left-over parts of packs are not counted on. */
+final class Rest {
+
+    private Rest() {}
+
+    /** For another pot on the same cook day: what is on hand, money, bags and freezer are shared. */
+    static Household sameDay(Household household, Plan plan) {
+        Kitchen kitchen = household.kitchen();
+        Integer bags = kitchen.mostBags();
+        Freezer freezer = kitchen.freezer();
+        Double taken = plan.batch().freezerMl();
+        return laterDay(household, plan)
+                .withKitchen(kitchen(
+                        kitchen,
+                        kitchen.days(),
+                        bags == null
+                                ? null
+                                : (Integer) Math.max(0, bags - plan.batch().bags()),
+                        freezer == null || taken == null
+                                ? freezer
+                                : new Freezer(
+                                        freezer.ratedMl(),
+                                        freezer.usableShare(),
+                                        freezer.takenMl() + taken,
+                                        freezer.packingShare())));
+    }
+
+    /** For a later cook day: what is on hand and money are shared; bags are bought anew, the freezer is empty again. */
+    static Household laterDay(Household household, Plan plan) {
+        Map<String, Plan.Purchase> used = new HashMap<>();
+        plan.shopping().forEach(line -> used.put(line.food(), line));
+        Double budget = household.budget();
+        return household
+                .withPantry(household.pantry().stream()
+                        .map(item -> less(item, used.get(item.food().id())))
+                        .toList())
+                .withBudget(
+                        budget == null
+                                ? null
+                                : (Double) Math.max(0, budget - plan.cost().atTheTill()));
+    }
+
+    private static PantryItem less(PantryItem item, Plan.@Nullable Purchase line) {
+        if (line == null) {
+            return item;
+        }
+        Double atMost = item.atMostGrams();
+        return new PantryItem(
+                item.food(),
+                item.preparation(),
+                item.packGrams(),
+                item.packAsBoughtGrams(),
+                item.packName(),
+                item.packPrice(),
+                Math.max(0, item.onHandGrams() - line.fromHandGrams()),
+                Math.max(0, item.mustUseGrams() - line.usedGrams()),
+                atMost == null ? null : (Double) Math.max(0, atMost - line.usedGrams()),
+                item.wholePacksOnly(),
+                item.outOfStock(),
+                item.place());
+    }
+
+    /** A kitchen that cooks for other days, with other bags and freezer. */
+    static Kitchen kitchen(Kitchen kitchen, int days, @Nullable Integer bags, @Nullable Freezer freezer) {
+        return new Kitchen(
+                days,
+                kitchen.mealsPerDay(),
+                kitchen.potMl(),
+                kitchen.potFillShare(),
+                kitchen.mostPotLoads(),
+                kitchen.binMl(),
+                kitchen.bagName(),
+                kitchen.bagUsableMl(),
+                bags,
+                freezer,
+                kitchen.fridgeDays(),
+                kitchen.mixDensityGramsPerMl());
+    }
+}
