@@ -134,7 +134,10 @@ final class StockRows {
         if (item.wholePacksOnly()) {
             String words = "whole packs of " + name;
             build.model.equal(
-                    words, left, 0, new Wish(Wish.Kind.FOOD_LIMIT, "", name + " by whole packs", words, packGrams));
+                    name + " whole packs",
+                    left,
+                    0,
+                    new Wish(Wish.Kind.FOOD_LIMIT, "", name + " by whole packs", words, packGrams));
         } else {
             build.model.atLeast(name + " out of packs", left, 0, null);
         }
