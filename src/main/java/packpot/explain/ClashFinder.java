@@ -196,7 +196,7 @@ final class ClashFinder {
             case RATIO, NUTRIENT_MAXIMUM -> 3;
             case NUTRIENT_MINIMUM -> 4;
             case FOOD_LIMIT -> 5;
-            case POT, BIN, BAGS, FREEZER, BUDGET, STOCK, MUST_USE, AVOID -> OWN;
+            case POT, BIN, BAGS, FREEZER, BUDGET, STOCK, MUST_USE, AVOID, RECIPE -> OWN;
             case ENERGY -> OWN + 1;
         };
     }

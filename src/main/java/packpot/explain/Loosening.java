@@ -41,7 +41,7 @@ final class Loosening {
     static boolean possible(Demand demand, Household household) {
         Wish wish = demand.wish();
         return switch (demand.kind()) {
-            case ENERGY, NUTRIENT_MAXIMUM, RATIO, AVOID -> false;
+            case ENERGY, NUTRIENT_MAXIMUM, RATIO, AVOID, RECIPE -> false;
             case NUTRIENT_MINIMUM -> household.rules().margin() > 0;
             case SHAPE -> !wish.what().equals("energy density");
             case ADDITIONS -> wish.what().equals("additions");
@@ -90,7 +90,7 @@ final class Loosening {
         Kitchen kitchen = household.kitchen();
         return Optional.ofNullable(
                 switch (demand.kind()) {
-                    case ENERGY, NUTRIENT_MAXIMUM, RATIO, AVOID -> null;
+                    case ENERGY, NUTRIENT_MAXIMUM, RATIO, AVOID, RECIPE -> null;
                     case NUTRIENT_MINIMUM -> margin(household, miss, wider);
                     case SHAPE -> shape(household, demand, figure, miss, wider);
                     case FOOD_LIMIT -> foodLimit(household, demand, figure);

@@ -45,6 +45,7 @@ final class Measure {
         return Optional.ofNullable(
                 switch (wish.kind()) {
                     case ENERGY -> any(needs.kcalPerDay(), "kcal a day");
+                    case RECIPE -> null;
                     case NUTRIENT_MINIMUM -> nutrient(wish, Limit.Kind.MINIMUM);
                     case NUTRIENT_MAXIMUM -> nutrient(wish, Limit.Kind.MAXIMUM);
                     case RATIO -> nutrient(wish, isAtLeast(demand) ? Limit.Kind.MINIMUM : Limit.Kind.MAXIMUM);

@@ -270,6 +270,7 @@ final class OtherWays {
 
     private WayOut priced(
             WayOut.Kind kind, List<String> changes, List<String> notes, List<Planner.Result.Planned> planned) {
-        return WayOut.of(kind, changes, notes, planned, true, household.kitchen().days());
+        return WayOut.of(
+                kind, changes, notes, planned, true, household.kitchen().days());
     }
 }

@@ -270,7 +270,8 @@ public final class WhyNot {
             clashes.forEach(clash -> all.addAll(loosenable(clash)));
             if (seen.add(marginAsOne(all))) {
                 // Where no wish alone will do, several that give a little each may.
-                attempts.add(new Repair.Attempt(WayOut.Kind.LOOSEN, household, List.of(), List.of(), all, gave -> true));
+                attempts.add(
+                        new Repair.Attempt(WayOut.Kind.LOOSEN, household, List.of(), List.of(), all, gave -> true));
             }
             return attempts;
         }
