@@ -17,6 +17,9 @@ import packpot.units.UnitSystem;
 /** How finely a kitchen measures. */
 final class Rounding {
     private static final double CLOSE_GRAMS = 1e-3;
+    /** Times the days of a batch this must still be nothing. */
+    private static final double CLOSE_GRAMS_A_DAY = 1e-5;
+
     private static final double MOST_SPOONS = 6;
 
     private Rounding() {}
@@ -54,9 +57,9 @@ final class Rounding {
     /** Whole grams a day for each dog, none a gram off its share, together no more than there is. */
     static List<Integer> portions(List<Double> gramsPerDay, double batchGramsPerDay) {
         List<Integer> portions = new ArrayList<>();
-        gramsPerDay.forEach(grams -> portions.add((int) Math.floor(grams + CLOSE_GRAMS)));
+        gramsPerDay.forEach(grams -> portions.add((int) Math.floor(grams + CLOSE_GRAMS_A_DAY)));
         double left = batchGramsPerDay
-                + CLOSE_GRAMS
+                + CLOSE_GRAMS_A_DAY
                 - portions.stream().mapToInt(Integer::intValue).sum();
         IntStream.range(0, portions.size())
                 .boxed()

@@ -65,7 +65,7 @@ final class PotRows {
                     name + " a useful amount",
                     new Expression().add(1, grams).add(-least, used),
                     0,
-                    useful(build, food));
+                    build.limitsAsRows ? useful(build, food) : null);
         }
         return grams;
     }
