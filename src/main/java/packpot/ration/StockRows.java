@@ -137,7 +137,9 @@ final class StockRows {
                     name + " whole packs",
                     left,
                     0,
-                    new Wish(Wish.Kind.FOOD_LIMIT, "", name + " by whole packs", words, packGrams));
+                    build.limitsAsRows
+                            ? new Wish(Wish.Kind.FOOD_LIMIT, "", name + " by whole packs", words, packGrams)
+                            : null);
         } else {
             build.model.atLeast(name + " out of packs", left, 0, null);
         }
