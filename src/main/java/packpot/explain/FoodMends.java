@@ -11,6 +11,7 @@ import packpot.food.Food;
 import packpot.food.Place;
 import packpot.food.UnsafeFoods;
 import packpot.household.Avoidance;
+import packpot.household.GuessedPrices;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
@@ -40,14 +41,14 @@ final class FoodMends {
     private final Household household;
     private final Knowledge knowledge;
     private final Solver solver;
-    private final ShopPrices prices;
+    private final GuessedPrices guesses;
     private final Deadline deadline;
 
-    FoodMends(Household household, Knowledge knowledge, Solver solver, ShopPrices prices, Deadline deadline) {
+    FoodMends(Household household, Knowledge knowledge, Solver solver, GuessedPrices guesses, Deadline deadline) {
         this.household = household;
         this.knowledge = knowledge;
         this.solver = solver;
-        this.prices = prices;
+        this.guesses = guesses;
         this.deadline = deadline;
     }
 
@@ -92,9 +93,15 @@ final class FoodMends {
         return !inPantry && !noMeasure && !unsafe && !cooked && !avoided;
     }
 
+    private PantryItem offer(Food food) {
+        var supplement = food.supplement();
+        return guesses.item(
+                food, knowledge.preparations().usual(food), supplement == null ? Place.POT : supplement.place());
+    }
+
     private Household with(Food food) {
         List<PantryItem> pantry = new ArrayList<>(household.pantry());
-        pantry.add(prices.offer(food, household.currency()).item());
+        pantry.add(offer(food));
         return household.withPantry(pantry);
     }
 
@@ -103,7 +110,7 @@ final class FoodMends {
                 WayOut.Kind.ADD_FOOD,
                 with(food),
                 List.of("add " + food.label()),
-                List.of(prices.offer(food, household.currency()).note()),
+                List.of(guesses.words(offer(food), household.currency())),
                 mayGive,
                 worth);
     }

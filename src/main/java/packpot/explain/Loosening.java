@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Freezer;
+import packpot.household.GuessedPrices;
 import packpot.household.Household;
 import packpot.household.Kitchen;
 import packpot.household.PantryItem;
@@ -31,10 +32,10 @@ final class Loosening {
      */
     record Change(Household household, String sentence, String note) {}
 
-    private final ShopPrices prices;
+    private final GuessedPrices guesses;
 
-    Loosening(ShopPrices prices) {
-        this.prices = prices;
+    Loosening(GuessedPrices guesses) {
+        this.guesses = guesses;
     }
 
     /** Whether a household can give way in this wish at all. */
@@ -372,15 +373,15 @@ final class Loosening {
                         item.wholePacksOnly(),
                         false);
             }
-            ShopPrices.Offer offer = prices.offer(item.food(), household.currency());
-            note[0] = offer.note();
+            PantryItem offer = guesses.item(item.food(), item.preparation(), item.place());
+            note[0] = guesses.words(offer, household.currency());
             return new PantryItem(
                     item.food(),
                     item.preparation(),
-                    offer.item().packGrams(),
-                    offer.item().packAsBoughtGrams(),
-                    offer.item().packName(),
-                    offer.item().packPrice(),
+                    offer.packGrams(),
+                    offer.packAsBoughtGrams(),
+                    offer.packName(),
+                    offer.packPrice(),
                     item.onHandGrams(),
                     item.mustUseGrams(),
                     item.atMostGrams(),

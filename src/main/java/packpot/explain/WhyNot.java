@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import packpot.household.GuessedPrices;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.Wish;
@@ -160,7 +161,7 @@ public final class WhyNot {
         private final Deadline deadline;
         private final Workers workers;
         private final Consumer<String> says;
-        private final ShopPrices prices = new ShopPrices(knowledge);
+        private final GuessedPrices guesses = GuessedPrices.load(knowledge);
         private final Repair repair;
         private final Map<String, WayOut> found = new LinkedHashMap<>();
         private final List<String> notTried = new ArrayList<>();
@@ -177,7 +178,7 @@ public final class WhyNot {
             this.deadline = deadline;
             this.workers = workers;
             this.says = says;
-            this.repair = new Repair(knowledge, solver, new Loosening(prices), deadline);
+            this.repair = new Repair(knowledge, solver, new Loosening(guesses), deadline);
         }
 
         void find() {
@@ -305,7 +306,7 @@ public final class WhyNot {
                             .anyMatch(
                                     clash -> clash.demands().stream().noneMatch(demand -> gave.contains(demand.key())));
             FoodMends.Screening screening =
-                    new FoodMends(household, knowledge, solver, prices, deadline).screen(workers, mayGive, worth);
+                    new FoodMends(household, knowledge, solver, guesses, deadline).screen(workers, mayGive, worth);
             foodsTried = screening.tried();
             if (screening.left() > 0) {
                 notTried.add(screening.left() + " foods of the catalogue: the time ran out");

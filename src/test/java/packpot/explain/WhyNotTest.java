@@ -190,7 +190,7 @@ class WhyNotTest {
             assertThat(added).hasSize(1);
             assertThat(KNOWLEDGE.unsafeFoods().inName(added.get(0).food().name()))
                     .noneMatch(food -> food.rule() == UnsafeFoods.Rule.BLOCK);
-            assertThat(mend.notes()).anyMatch(note -> note.contains("guessed price"));
+            assertThat(mend.notes()).anyMatch(note -> note.contains("guessed as"));
         }
     }
 
