@@ -97,9 +97,9 @@ final class AlternativesCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--show is from 1 to " + plans + ", as --plans says");
         }
         double share = share();
+        OrToolsSolver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
-        OrToolsSolver solver = new OrToolsSolver();
         Alternatives.Result result = Progress.during(
                 "Planning, then looking for plans that differ",
                 () -> new Alternatives(knowledge, solver)

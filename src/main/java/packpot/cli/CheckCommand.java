@@ -19,6 +19,7 @@ import packpot.household.SwapReader;
 import packpot.report.RecipeReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
 import packpot.units.Show;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -120,6 +121,7 @@ final class CheckCommand implements Callable<Integer> {
         range("--gap", gapPercent, 0, 100);
         range("--moved", movedPercent, 0, 1000);
         range("--band", bandPercent, 0, 100);
+        Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         RecipeScenario read =
                 new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault())).readWithRecipe(scenario, recipe);
@@ -130,7 +132,7 @@ final class CheckCommand implements Callable<Integer> {
                 ? List.of()
                 : Progress.during(
                         "Mending the recipe in three ways",
-                        () -> new RecipeMender(knowledge, new OrToolsSolver(), band)
+                        () -> new RecipeMender(knowledge, solver, band)
                                 .all(read, new SolveLimits(seconds, gapPercent / 100)));
         RecipeReport report = new RecipeReport(read, knowledge, verdict, mends, swap, band);
         output.write(spec, output.json() ? report.json() : report.text());

@@ -66,9 +66,9 @@ final class DriversCommand implements Callable<Integer> {
         if (!(seconds > 0 && seconds <= 86_400)) {
             throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
         }
+        OrToolsSolver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
-        OrToolsSolver solver = new OrToolsSolver();
         CostDrivers.Result result = Progress.during(
                 "Planning, then moving limits and prices",
                 () -> new DriverSearch(knowledge, solver, solver)

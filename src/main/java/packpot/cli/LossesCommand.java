@@ -76,9 +76,9 @@ final class LossesCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--time-limit is from above 0 to 86400 seconds, and --gap from 0 to 100 percent");
         }
+        Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
-        Solver solver = new OrToolsSolver();
         AtomicInteger all = new AtomicInteger();
         AtomicInteger done = new AtomicInteger();
         Losses.Result result = Progress.during(

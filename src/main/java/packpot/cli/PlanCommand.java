@@ -79,9 +79,9 @@ final class PlanCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--time-limit is from above 0 to 86400 seconds, and --gap from 0 to 100 percent");
         }
+        Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
-        Solver solver = new OrToolsSolver();
         Planner.Result result = Progress.during(
                 "Planning",
                 () -> new Planner(knowledge, solver).plan(household, new SolveLimits(seconds, gapPercent / 100)));

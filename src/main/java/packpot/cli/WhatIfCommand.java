@@ -24,6 +24,7 @@ import packpot.report.NoPlanReport;
 import packpot.report.WhatIfReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
 import packpot.units.Price;
 import packpot.units.UnitException;
 import picocli.CommandLine.Command;
@@ -150,6 +151,7 @@ final class WhatIfCommand implements Callable<Integer> {
     public Integer call() throws ScenarioException, OutputException {
         checkOptions();
         List<Change.Question> questions = questions();
+        Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         byte[] text = ScenarioReader.text(scenario);
         ScenarioChanges changed = new ScenarioChanges(
@@ -162,7 +164,7 @@ final class WhatIfCommand implements Callable<Integer> {
         }
         WhatIf.Terms terms =
                 new WhatIf.Terms(mode, fedDays, extra(changed.unchanged().currency()), movedPercent / 100);
-        WhatIf whatIf = new WhatIf(knowledge, new OrToolsSolver(), new SolveLimits(seconds, gapPercent / 100));
+        WhatIf whatIf = new WhatIf(knowledge, solver, new SolveLimits(seconds, gapPercent / 100));
         AtomicReference<@Nullable ScenarioException> fault = new AtomicReference<>();
         AtomicInteger done = new AtomicInteger();
         int plans = questions.size() + 1;

@@ -10,6 +10,7 @@ import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.WhyNotReport;
 import packpot.solver.OrToolsSolver;
+import packpot.solver.Solver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,11 +69,12 @@ final class WhyNotCommand implements Callable<Integer> {
         if (!(seconds > 0 && seconds <= 86_400)) {
             throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
         }
+        Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = Scenarios.read(knowledge, scenario);
         AtomicReference<String> now = new AtomicReference<>("");
-        WhyNot.Answer answer = Progress.during(
-                now::get, () -> new WhyNot(knowledge, new OrToolsSolver()).explain(household, seconds, now::set));
+        WhyNot.Answer answer =
+                Progress.during(now::get, () -> new WhyNot(knowledge, solver).explain(household, seconds, now::set));
         if (answer instanceof WhyNot.Answer.HasPlan has) {
             return hasPlan(has.planned());
         }

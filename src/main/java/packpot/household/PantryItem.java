@@ -33,6 +33,12 @@ public record PantryItem(
         boolean outOfStock,
         Place place) {
 
+    /** A food stands once in a pantry; hashing every figure would take longer than it saves. */
+    @Override
+    public int hashCode() {
+        return food.id().hashCode();
+    }
+
     public boolean isLoose() {
         return packGrams == null;
     }

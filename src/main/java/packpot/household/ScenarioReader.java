@@ -186,8 +186,7 @@ public final class ScenarioReader {
                     ? ""
                     : "line " + e.getLocation().getLineNr() + ", column "
                             + e.getLocation().getColumnNr() + ": ";
-            throw one(
-                    name, "is not valid JSON; " + where + e.getOriginalMessage().replaceAll("\\s+", " "));
+            throw one(name, "is not valid JSON; " + where + JsonFault.words(e.getOriginalMessage()));
         } catch (IOException e) {
             throw one(name, "cannot be read: " + e.getMessage());
         }

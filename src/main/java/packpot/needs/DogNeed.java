@@ -24,4 +24,10 @@ public record DogNeed(
     public DogNeed {
         requirements = List.copyOf(requirements);
     }
+
+    /** Names are unique in a household; hashing every figure would take longer than it saves. */
+    @Override
+    public int hashCode() {
+        return dog.name().hashCode();
+    }
 }
