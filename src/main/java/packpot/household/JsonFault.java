@@ -2,16 +2,19 @@ package packpot.household;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Says in plain words what a JSON parser stumbled over. */
 final class JsonFault {
     private static final Map<String, String> WORDS = words();
 
+    private static final Pattern TWICE = Pattern.compile("Duplicate [^']*'(?<field>[^']{1,60})'");
+
     private JsonFault() {}
 
     private static Map<String, String> words() {
         Map<String, String> words = new LinkedHashMap<>();
-        words.put("Duplicate field", "a field stands twice in one object; keep one of them");
         words.put("maybe a (non-standard) comment", "comments are not allowed; put the words into a \"note\" field");
         words.put("Unexpected character (']'", "a comma before a closing bracket, or a value is missing");
         words.put("Unexpected character ('}'", "a comma before a closing brace, or a value is missing");
@@ -31,6 +34,10 @@ final class JsonFault {
     }
 
     static String words(String message) {
+        Matcher twice = TWICE.matcher(message);
+        if (twice.find()) {
+            return "the field \"" + twice.group("field") + "\" stands twice in one object; keep one of them";
+        }
         for (Map.Entry<String, String> entry : WORDS.entrySet()) {
             if (message.contains(entry.getKey())) {
                 return entry.getValue();

@@ -55,7 +55,7 @@ class ScenarioFileTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             ``                                  | is empty; expected a scenario
             {'dogs': [}                         | is not valid JSON; line 1, column
-            {'dogs': [], 'dogs': []}            | Duplicate field
+            {'dogs': [], 'dogs': []}            | line 1, column 20: the field "dogs" stands twice
             {} {}                               | goes on after
             [1]                                 | expected an object in braces
             'Moss'                              | expected an object in braces
