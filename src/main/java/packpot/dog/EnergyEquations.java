@@ -7,6 +7,8 @@ import packpot.data.ModelFiles;
 
 /** The published equations for the energy that a dog needs, with the coefficients of models/energy_equations.json. */
 public final class EnergyEquations {
+    private static final double DAYS_PER_MONTH = 365.25 / 12;
+
     private final JsonNode equations;
 
     private EnergyEquations(JsonNode equations) {
@@ -41,16 +43,29 @@ public final class EnergyEquations {
     }
 
     private boolean isGrowing(Dog dog) {
-        JsonNode grownUp = node("grownUp");
-        Double adultKg = dog.expectedAdultKg();
-        boolean large =
-                adultKg != null && adultKg >= grownUp.path("largeBreedAdultKg").doubleValue();
-        return dog.ageMonths()
-                < grownUp.path(large ? "largeBreedMonths" : "months").doubleValue();
+        return dog.ageMonths() < grownMonths(dog.expectedAdultKg());
     }
 
-    /** The energy that a dog needs a day. */
+    private double grownMonths(@Nullable Double adultKg) {
+        JsonNode grownUp = node("grownUp");
+        boolean large =
+                adultKg != null && adultKg >= grownUp.path("largeBreedAdultKg").doubleValue();
+        return grownUp.path(large ? "largeBreedMonths" : "months").doubleValue();
+    }
+
+    /** The age in days from which a dog of this adult weight counts as grown. */
+    public double grownDays(@Nullable Double expectedAdultKg) {
+        return grownMonths(expectedAdultKg) * DAYS_PER_MONTH;
+    }
+
+    /** The energy that a dog needs a day, with what its weigh-ins do to the equation's figure. */
     public EnergyNeed need(Dog dog, EnergyMethod.Maintenance maintenance, EnergyMethod.Growth growth) {
+        EnergyNeed need = byEquation(dog, maintenance, growth);
+        EnergyCorrection correction = dog.course().correction();
+        return correction == null || dog.vetKcalPerDay() != null ? need : correction.applied(need);
+    }
+
+    private EnergyNeed byEquation(Dog dog, EnergyMethod.Maintenance maintenance, EnergyMethod.Growth growth) {
         LifeStage stage = stage(dog);
         Double vet = dog.vetKcalPerDay();
         if (vet != null) {

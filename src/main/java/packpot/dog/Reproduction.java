@@ -1,5 +1,7 @@
 package packpot.dog;
 
+import org.jspecify.annotations.Nullable;
+
 /** A bitch in whelp or nursing. */
 public sealed interface Reproduction {
 
@@ -7,8 +9,15 @@ public sealed interface Reproduction {
      * In whelp.
      *
      * @param week week of gestation, 1 to 9
+     * @param expectedPuppies size of the litter, when an examination has told it
      */
-    record Gestation(int week) implements Reproduction {}
+    record Gestation(int week, @Nullable Integer expectedPuppies) implements Reproduction {
+
+        /** In whelp with a litter whose size is not known. */
+        public Gestation(int week) {
+            this(week, null);
+        }
+    }
 
     /**
      * Nursing.

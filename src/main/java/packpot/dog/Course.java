@@ -1,0 +1,40 @@
+package packpot.dog;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is known of a dog beyond the first day of a plan. Days are counted from that day, which is 0.
+ *
+ * @param weighIns oldest first, none after the first day
+ * @param fedKcalPerDay what it really ate a day between the weigh-ins, treats included
+ * @param weeklyShare share of its weight that it is to lose or gain a week; null for the usual one
+ * @param comesDay first day that it is there; null when it is there already
+ * @param leavesDay first day that it is no longer there; null when it stays
+ * @param correction what its weigh-ins do to its energy target
+ */
+public record Course(
+        List<WeighIn> weighIns,
+        @Nullable Double fedKcalPerDay,
+        @Nullable Double weeklyShare,
+        @Nullable Integer comesDay,
+        @Nullable Integer leavesDay,
+        @Nullable EnergyCorrection correction) {
+
+    /** Nothing is known. */
+    public static final Course NONE = new Course(List.of(), null, null, null, null, null);
+
+    public Course {
+        weighIns = List.copyOf(weighIns);
+    }
+
+    /** Whether the dog is in the household on a day. */
+    public boolean isThere(int day) {
+        return (comesDay == null || day >= comesDay) && (leavesDay == null || day < leavesDay);
+    }
+
+    /** The same with what the weigh-ins do to the energy target. */
+    public Course withCorrection(@Nullable EnergyCorrection other) {
+        return new Course(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, other);
+    }
+}
