@@ -176,6 +176,10 @@ final class DogChange {
             if (field.equals("age")) {
                 dog.remove("born");
             }
+            if (field.equals("weight")) {
+                // What it weighed before would be held against the weight that is supposed.
+                dog.remove(List.of("weighIns", "fedEnergy"));
+            }
             dog.put(field, value);
         }
     }

@@ -9,8 +9,11 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Activity;
+import packpot.dog.Course;
 import packpot.dog.Dog;
+import packpot.dog.Plausible;
 import packpot.dog.Reproduction;
+import packpot.dog.WeighIn;
 import packpot.food.Food;
 import packpot.units.Dimension;
 
@@ -26,11 +29,18 @@ final class DogReader {
     private final Knowledge knowledge;
     private final LocalDate start;
     private final Notes notes;
+    private final WeighInReader weighInReader;
+    private final CourseReader courseReader;
+    private final DogFinisher finisher;
 
-    DogReader(Knowledge knowledge, LocalDate start, Notes notes) {
+    DogReader(Knowledge knowledge, LocalDate start, Notes notes, DogFinisher finisher) {
         this.knowledge = knowledge;
         this.start = start;
         this.notes = notes;
+        this.weighInReader =
+                new WeighInReader(start, new Plausible(knowledge.overTime().figures()));
+        this.courseReader = new CourseReader(start, knowledge.overTime().figures());
+        this.finisher = finisher;
     }
 
     List<Dog> read(Fields scenario) {
@@ -59,14 +69,17 @@ final class DogReader {
     private @Nullable Dog dog(Fields fields) {
         String name = fields.requiredText("name", "the dog's name");
         String called = name == null ? "this dog" : name;
-        Double weight = weight(fields, "weight");
-        if (!fields.has("weight")) {
-            fields.fault(
-                    "weight",
-                    "is missing; expected " + Dimension.MASS.words() + " such as " + Dimension.MASS.example());
-        }
-        Double ageDays = age(fields);
+        CourseReader.Stay stay = courseReader.stay(fields);
+        Double ageDays = age(fields, stay.comesDay());
         Double adult = weight(fields, "expectedAdultWeight");
+        Plausible.Kind kind = ageDays == null
+                ? null
+                : new Plausible.Kind(
+                        ageDays,
+                        knowledge.energy().grownDays(adult == null ? null : adult / 1000),
+                        fields.has("gestation") || fields.has("lactation"));
+        List<WeighIn> weighIns = weighInReader.read(fields, kind);
+        Double weight = todaysWeight(fields, weighIns, kind);
         Double goal = weight(fields, "goalWeight");
         if (weight != null && adult != null && adult < weight) {
             fields.fault(
@@ -99,6 +112,13 @@ final class DogReader {
                             vet,
                             kg(weight)));
         }
+        Double fed = energy(fields, "fedEnergy", "a day", 20_000);
+        if (fed != null && !fields.has("weighIns")) {
+            fields.fault("fedEnergy", "is given without \"weighIns\", which would tell what it did; give them too");
+        }
+        boolean growing = kind != null && kind.ageDays() < kind.grownDays();
+        String led = reproduction != null ? "in whelp or nursing" : growing ? "growing" : null;
+        Double weekly = courseReader.weeklyShare(fields, weight, goal, led);
         Double treats = energy(fields, "treats", "a day", 5_000);
         Double other = energy(fields, "otherFood", "a day", 20_000);
         List<String> avoids = avoids(fields);
@@ -108,7 +128,7 @@ final class DogReader {
         if (name == null || weight == null || ageDays == null) {
             return null;
         }
-        return new Dog(
+        Dog dog = new Dog(
                 name,
                 weight / 1000,
                 ageDays,
@@ -122,7 +142,31 @@ final class DogReader {
                 vet,
                 (treats == null ? 0 : treats) + (other == null ? 0 : other),
                 avoids,
-                profile);
+                profile,
+                new Course(weighIns, fed, weekly, stay.comesDay(), stay.leavesDay(), null));
+        return finisher.finish(dog, !fields.has("weight"), notes);
+    }
+
+    /** In g: the weight of the first day, or the latest weigh-in where none is given. */
+    private @Nullable Double todaysWeight(Fields fields, List<WeighIn> weighIns, Plausible.@Nullable Kind kind) {
+        Double weight = weight(fields, "weight");
+        boolean listed = fields.has("weighIns")
+                && !(fields.raw("weighIns").isArray() && fields.raw("weighIns").isEmpty());
+        if (!fields.has("weight") && !listed) {
+            fields.fault(
+                    "weight",
+                    "is missing; expected " + Dimension.MASS.words() + " such as " + Dimension.MASS.example()
+                            + ", or a list of \"weighIns\"");
+        }
+        if (weighIns.isEmpty()) {
+            return weight;
+        }
+        if (weight != null && kind != null) {
+            weighInReader.agree(fields, weight / 1000, weighIns, kind);
+        }
+        return fields.has("weight")
+                ? weight
+                : (Double) (weighIns.get(weighIns.size() - 1).kg() * 1000);
     }
 
     private boolean neutered(Fields fields, String called) {
@@ -132,7 +176,7 @@ final class DogReader {
         return fields.flag("neutered", true);
     }
 
-    private static @Nullable Double weight(Fields fields, String name) {
+    static @Nullable Double weight(Fields fields, String name) {
         Double grams = fields.quantity(name, Dimension.MASS);
         if (grams != null && (grams < LEAST_KG * 1000 || grams > MOST_KG * 1000)) {
             fields.fault(
@@ -144,7 +188,7 @@ final class DogReader {
         return grams;
     }
 
-    private static String kg(double grams) {
+    static String kg(double grams) {
         return String.format(Locale.ROOT, "%.1f kg (%.1f lb)", grams / 1000, grams / 453.59237);
     }
 
@@ -158,7 +202,7 @@ final class DogReader {
         return kcal;
     }
 
-    private @Nullable Double age(Fields fields) {
+    private @Nullable Double age(Fields fields, @Nullable Integer comesDay) {
         LocalDate born = fields.date("born");
         Double age = fields.quantity("age", Dimension.TIME);
         if (!fields.has("born") && !fields.has("age")) {
@@ -184,7 +228,7 @@ final class DogReader {
                             MOST_YEARS));
             return null;
         }
-        if (days != null && days < YOUNGEST_DAYS) {
+        if (days != null && days + (comesDay == null ? 0 : comesDay) < YOUNGEST_DAYS) {
             fields.fault(
                     born == null ? "age" : "born",
                     String.format(
@@ -207,8 +251,9 @@ final class DogReader {
         }
         if (gestation != null) {
             Integer week = required(gestation, "week", 1, 9);
+            Integer puppies = gestation.whole("expectedPuppies", 1, 16);
             gestation.end();
-            return week == null ? null : new Reproduction.Gestation(week);
+            return week == null ? null : new Reproduction.Gestation(week, puppies);
         }
         if (lactation != null) {
             Integer week = required(lactation, "week", 1, 4);

@@ -1,6 +1,7 @@
 package packpot.household;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
@@ -13,6 +14,8 @@ import packpot.units.UnitSystem;
  *
  * @param currency ISO 4217 code
  * @param profile name of the profile for dogs that name none of their own
+ * @param dogs those that are there on the first day
+ * @param coming those that come later; no batch that begins on the first day is planned for them
  * @param budget most money for shopping; null when there is no such wish
  * @param defaults what the scenario left open and how it was filled, in sentences
  * @param cautions what people must be told, in sentences
@@ -27,6 +30,7 @@ public record Household(
         EnergyMethod.Growth growth,
         FoodEnergy.Method foodEnergy,
         List<Dog> dogs,
+        List<Dog> coming,
         Kitchen kitchen,
         List<PantryItem> pantry,
         Shape shape,
@@ -36,6 +40,7 @@ public record Household(
         List<String> cautions) {
     public Household {
         dogs = List.copyOf(dogs);
+        coming = List.copyOf(coming);
         pantry = List.copyOf(pantry);
         defaults = List.copyOf(defaults);
         cautions = List.copyOf(cautions);
@@ -45,6 +50,13 @@ public record Household(
     public String profileOf(Dog dog) {
         String own = dog.profile();
         return own == null ? profile : own;
+    }
+
+    /** Dogs that are there on the first day, and those that come later. */
+    public List<Dog> allDogs() {
+        List<Dog> all = new ArrayList<>(dogs);
+        all.addAll(coming);
+        return List.copyOf(all);
     }
 
     /** Dogs that must not get a food. */
@@ -69,6 +81,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 other,
+                coming,
                 kitchen,
                 pantry,
                 shape,
@@ -90,6 +103,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 dogs,
+                coming,
                 other,
                 pantry,
                 shape,
@@ -111,6 +125,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 dogs,
+                coming,
                 kitchen,
                 other,
                 shape,
@@ -132,6 +147,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 dogs,
+                coming,
                 kitchen,
                 pantry,
                 other,
@@ -153,6 +169,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 dogs,
+                coming,
                 kitchen,
                 pantry,
                 shape,
@@ -174,6 +191,7 @@ public record Household(
                 growth,
                 foodEnergy,
                 dogs,
+                coming,
                 kitchen,
                 pantry,
                 shape,

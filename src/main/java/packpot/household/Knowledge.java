@@ -1,5 +1,6 @@
 package packpot.household;
 
+import packpot.dog.DogOverTime;
 import packpot.dog.EnergyEquations;
 import packpot.food.FoodCatalogue;
 import packpot.food.FoodEnergy;
@@ -18,11 +19,13 @@ public record Knowledge(
         UnsafeFoods unsafeFoods,
         FoodEnergy foodEnergy,
         EnergyEquations energy,
+        DogOverTime overTime,
         Profiles profiles,
         KitchenFigures kitchen) {
 
     public static Knowledge load() {
         Nutrients nutrients = Nutrients.load();
+        EnergyEquations energy = EnergyEquations.load();
         return new Knowledge(
                 nutrients,
                 FoodCatalogue.load(),
@@ -30,7 +33,8 @@ public record Knowledge(
                 Measures.load(),
                 UnsafeFoods.load(),
                 FoodEnergy.load(),
-                EnergyEquations.load(),
+                energy,
+                DogOverTime.load(energy),
                 Profiles.load(nutrients),
                 KitchenFigures.load());
     }

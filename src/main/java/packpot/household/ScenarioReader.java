@@ -89,8 +89,10 @@ public final class ScenarioReader {
                 ? new RecipeReader(
                                 knowledge,
                                 new RecipeReader.Setting(
-                                        household.dogs(),
-                                        household.dogs().stream().map(Dog::name).toList(),
+                                        household.allDogs(),
+                                        household.allDogs().stream()
+                                                .map(Dog::name)
+                                                .toList(),
                                         household.pantry(),
                                         contents.ownFoods(),
                                         household.kitchen().days(),
@@ -215,8 +217,17 @@ public final class ScenarioReader {
                 fields.choice("foodEnergy", List.of(FoodEnergy.Method.values()), FoodEnergy.Method::key);
         Rules rules = rules(fields, usual);
         Double budget = budget(fields, currency);
-        List<Dog> dogs = new DogReader(knowledge, firstDay, notes).read(fields);
+        DogFinisher finisher = new DogFinisher(
+                knowledge,
+                firstDay,
+                maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
+                growth == null ? EnergyMethod.Growth.KLEIN : growth,
+                system);
+        List<Dog> allDogs = new DogReader(knowledge, firstDay, notes, finisher).read(fields);
+        List<Dog> dogs = Presence.dogs(allDogs, true);
+        Presence.needsOne(fields, allDogs, firstDay);
         Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
+        Presence.cautions(allDogs, firstDay, kitchen.days(), system, notes);
         Shape shape = new ShapeReader(usual).read(fields.object("shape"));
         List<Food> ownFoods = OwnFoodReader.read(fields);
         List<PantryItem> pantry = new PantryReader(knowledge, currency, ownFoods, notes).read(fields);
@@ -226,7 +237,7 @@ public final class ScenarioReader {
                 : new RecipeReader(
                                 knowledge,
                                 new RecipeReader.Setting(
-                                        dogs,
+                                        allDogs,
                                         dogNames(fields),
                                         pantry,
                                         ownFoods,
@@ -235,7 +246,7 @@ public final class ScenarioReader {
                                         foodEnergy == null ? FoodEnergy.Method.ATWATER : foodEnergy))
                         .read(recipeFields);
         fields.end();
-        for (Dog dog : dogs) {
+        for (Dog dog : allDogs) {
             double needs = knowledge
                     .energy()
                     .need(
@@ -270,6 +281,7 @@ public final class ScenarioReader {
                 growth == null ? EnergyMethod.Growth.KLEIN : growth,
                 foodEnergy == null ? FoodEnergy.Method.ATWATER : foodEnergy,
                 dogs,
+                Presence.dogs(allDogs, false),
                 kitchen,
                 pantry,
                 fitting,

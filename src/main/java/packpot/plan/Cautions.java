@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import packpot.dog.Dog;
 import packpot.dog.LifeStage;
+import packpot.dog.WeightFigures;
 import packpot.food.Nutrient;
 import packpot.food.Supplement;
 import packpot.food.UnsafeFoods;
@@ -71,10 +72,10 @@ final class Cautions {
             cautions.add(name + ": give no calcium beyond this plan; too much harms growing bones");
         }
         if (stage == LifeStage.WEIGHT_LOSS) {
-            cautions.add(
-                    name + ": a safe loss is " + Show.number(knowledge.kitchen().number("weightLossPercentPerWeekMin"))
-                            + " to " + Show.number(knowledge.kitchen().number("weightLossPercentPerWeekMax"))
-                            + " % of its weight a week; faster or slower, ask a veterinarian");
+            WeightFigures figures = knowledge.overTime().figures();
+            cautions.add(name + ": a safe loss is " + Show.number(100 * figures.leastSharePerWeek(true))
+                    + " to " + Show.number(100 * figures.mostSharePerWeek(true))
+                    + " % of its weight a week; faster or slower, ask a veterinarian");
         }
         boolean adult = need.energy().stage() == LifeStage.ADULT;
         Double goal = dog.goalKg();

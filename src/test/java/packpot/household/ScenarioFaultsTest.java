@@ -60,6 +60,36 @@ class ScenarioFaultsTest {
             'gestation': {}, 'sex': 'female'           | gestation.week | is missing                  | from 1 to 9
             'lactation': {'week': 2}, 'sex': 'female'  | lactation.puppies | is missing               | from 1 to 16
             'gestation': {'week': 2}, 'sex': 'male'    | gestation      | is given for a male dog     | male
+            'gestation': {'week': 2, 'expectedPuppies': 30}, 'sex': 'female' | gestation.expectedPuppies | read 30 | from 1 to 16
+            'weighIns': 5                   | weighIns            | read 5                            | a list in square brackets
+            'weighIns': [3]                 | weighIns[0]         | read 3                            | an object in braces
+            'weighIns': [{'weight': '21 lb'}]         | weighIns[0].date   | is missing            | the day of the weigh-in
+            'weighIns': [{'date': '2026-03-01'}]      | weighIns[0].weight | is missing            | the weight that was read
+            'weighIns': [{'date': 'today', 'weight': '21 lb'}] | weighIns[0].date | read "today"   | year-month-day
+            'weighIns': [{'date': '2026-03-01', 'weight': '2 cups'}] | weighIns[0].weight | a volume | expected a weight
+            'weighIns': [{'date': '2026-03-01', 'weight': '21 lb', 'wieght': 3}] | weighIns[0].wieght | near it: "weight" | is not a field
+            'weighIns': [{'date': '2026-03-08', 'weight': '21 lb'}] | weighIns[0].date | after the plan's first day, 2026-03-07 | that have been
+            'weighIns': [{'date': '2020-03-08', 'weight': '21 lb'}] | weighIns[0].date | was not born   | correct the date
+            'weighIns': [{'date': '2026-03-05', 'weight': '21 lb'}, {'date': '2026-03-01', 'weight': '21 lb'}] | weighIns[1].date | comes before 2026-03-05 | oldest weigh-in first
+            'weighIns': [{'date': '2026-03-05', 'weight': '21 lb'}, {'date': '2026-03-05', 'weight': '21 lb'}] | weighIns[1].date | stands there already | one weigh-in a day
+            'weighIns': [{'date': '2026-03-01', 'weight': '8.1 kg'}, {'date': '2026-03-07', 'weight': '82 kg'}], 'weight': null | weighIns[1].weight | 8.1 kg (17.9 lb) on 2026-03-01, a change that no dog makes | did you mean 8.2 kg
+            'weighIns': [{'date': '2026-02-21', 'weight': '0.93 kg'}, {'date': '2026-03-01', 'weight': '9.4 kg'}, {'date': '2026-03-07', 'weight': '9.5 kg'}] | weighIns[0].weight | read 0.9 kg | did you mean 9.3 kg
+            'weighIns': [{'date': '2026-02-21', 'weight': '9.4 lb'}, {'date': '2026-03-01', 'weight': '9.4 kg'}, {'date': '2026-03-07', 'weight': '9.5 kg'}] | weighIns[0].weight | read 4.3 kg | did you mean 9.4 kg
+            'weighIns': [{'date': '2026-02-21', 'weight': '12 kg'}, {'date': '2026-03-01', 'weight': '9.4 kg'}, {'date': '2026-03-07', 'weight': '9.5 kg'}] | weighIns[0].weight | read 12.0 kg | check the weight and the date
+            'weighIns': [{'date': '2026-03-01', 'weight': '8.2 kg'}] | weight | read 9.5 kg (21.0 lb), but on 2026-03-01, 6 days before, it weighed 8.2 kg | leave "weight" out
+            'fedEnergy': '500 kcal'         | fedEnergy           | without "weighIns"                | give them too
+            'fedEnergy': '500 g', 'weighIns': [{'date': '2026-03-01', 'weight': '21 lb'}] | fedEnergy | which is a weight | expected an energy
+            'weeklyChange': '1 %'           | weeklyChange        | without "goalWeight"              | the weight that it should come to
+            'weeklyChange': 1, 'goalWeight': '19 lb'     | weeklyChange | read 1                      | a share
+            'weeklyChange': '3 %', 'goalWeight': '19 lb' | weeklyChange | read 3 % a week; a safe loss | from 0.5 % to 2 %
+            'weeklyChange': '3 %', 'goalWeight': '23 lb' | weeklyChange | read 3 % a week; a safe gain | from 0.5 % to 2 %
+            'weeklyChange': '0.1 %', 'goalWeight': '19 lb' | weeklyChange | read 0.1 % a week         | from 0.5 % to 2 %
+            'weeklyChange': '1 %', 'goalWeight': '19 lb', 'age': '5 months' | weeklyChange | that is growing | take it out
+            'weeklyChange': '1 %', 'goalWeight': '19 lb', 'gestation': {'week': 2}, 'sex': 'female' | weeklyChange | in whelp | take it out
+            'comes': 'soon'                 | comes               | read "soon"                       | a date such as
+            'comes': '2026-04-01', 'leaves': '2026-03-20' | leaves | read 2026-03-20, but it comes on 2026-04-01 | a day after that
+            'comes': '2026-01-01', 'leaves': '2026-02-20' | leaves | there is nothing to feed      | take the dog out
+            'leaves': '2026-03-07'          | leaves              | 2026-03-07, it is gone            | correct the date
             """)
     void aFaultOfADogIsToldOnce(String fields, String field, String read, String expected) {
         oneFault(Scenarios.with("/dogs/0", fields), "dogs[0]." + field, read, expected);
@@ -163,6 +193,15 @@ class ScenarioFaultsTest {
                 Scenarios.with("/dogs/0", "'treats': '900 kcal'"),
                 "dogs",
                 "Moss: treats and other food bring 900 kcal");
+    }
+
+    @Test
+    void aHouseholdWithoutADogOnItsFirstDayIsTold() {
+        oneFault(
+                Scenarios.with("/dogs/0", "'comes': '2026-04-01'"),
+                "dogs",
+                "none of them is there on the plan's first day, 2026-03-07",
+                "\"start\": \"2026-04-01\"");
     }
 
     @Test

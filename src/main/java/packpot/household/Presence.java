@@ -1,0 +1,54 @@
+package packpot.household;
+
+import java.time.LocalDate;
+import java.util.List;
+import packpot.dog.Course;
+import packpot.dog.Dog;
+import packpot.units.Show;
+import packpot.units.UnitSystem;
+
+/** Dogs that are not in the household all the time, as far as one batch is concerned. */
+final class Presence {
+
+    private Presence() {}
+
+    /** Dogs that are there on a plan's first day, or those that come later. */
+    static List<Dog> dogs(List<Dog> all, boolean there) {
+        return all.stream().filter(dog -> dog.course().isThere(0) == there).toList();
+    }
+
+    /** A plan needs a dog on its first day. */
+    static void needsOne(Fields scenario, List<Dog> all, LocalDate start) {
+        boolean everyDogWasRead = scenario.raw("dogs").size() == all.size();
+        if (!all.isEmpty() && everyDogWasRead && dogs(all, true).isEmpty()) {
+            int first = all.stream()
+                    .map(Dog::course)
+                    .map(Course::comesDay)
+                    .mapToInt(day -> day == null ? 0 : day)
+                    .min()
+                    .orElse(0);
+            scenario.fault(
+                    "dogs",
+                    "none of them is there on the plan's first day, " + start + "; expected one, or \"start\": \""
+                            + start.plusDays(first) + "\", when the first comes");
+        }
+    }
+
+    /** What one batch does not know of dogs that come and leave. */
+    static void cautions(List<Dog> all, LocalDate start, int days, UnitSystem units, Notes notes) {
+        for (Dog dog : all) {
+            Integer comes = dog.course().comesDay();
+            Integer leaves = dog.course().leavesDay();
+            if (comes != null && comes > 0) {
+                notes.caution(dog.name() + " (" + Show.bodyWeight(dog.weightKg(), units) + ") comes on "
+                        + start.plusDays(comes)
+                        + ", after the plan's first day, so nothing is planned for it here; plan"
+                        + " again for that day");
+            } else if (leaves != null && leaves < days) {
+                notes.caution(dog.name() + " leaves on " + start.plusDays(leaves) + ", but its portions of all " + days
+                        + " days are planned: " + (days - leaves) + " days of them will be left; set \"days\" to "
+                        + leaves + " to plan until it leaves");
+            }
+        }
+    }
+}
