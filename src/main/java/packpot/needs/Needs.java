@@ -27,6 +27,19 @@ public record Needs(List<DogNeed> dogs) {
         return new Needs(needs);
     }
 
+    /**
+     * The needs of the dogs that are there on a day of the plan, each as it is on that day.
+     *
+     * @param day days from the household's first day, which is 0
+     */
+    public static Needs on(int day, Household household, Knowledge knowledge) {
+        List<DogNeed> needs = new ArrayList<>();
+        for (Dog dog : household.allDogs()) {
+            knowledge.overTime().on(dog, day).ifPresent(then -> needs.add(need(then, household, knowledge)));
+        }
+        return new Needs(needs);
+    }
+
     private static DogNeed need(Dog dog, Household household, Knowledge knowledge) {
         EnergyNeed energy = knowledge.energy().need(dog, household.maintenance(), household.growth());
         ProfileStage profile = knowledge.profiles().forDog(household.profileOf(dog), dog, energy);
