@@ -1,7 +1,6 @@
 package packpot.household;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,8 +20,6 @@ import packpot.units.Dimension;
 final class DogReader {
     private static final double LEAST_KG = 0.1;
     private static final double MOST_KG = 150;
-    private static final double MOST_YEARS = 30;
-    private static final double YOUNGEST_DAYS = 28;
     /** Less than half of the resting energy. */
     private static final double LEAST_KCAL_PER_KG075 = 30;
 
@@ -70,7 +67,7 @@ final class DogReader {
         String name = fields.requiredText("name", "the dog's name");
         String called = name == null ? "this dog" : name;
         CourseReader.Stay stay = courseReader.stay(fields);
-        Double ageDays = age(fields, stay.comesDay());
+        Double ageDays = AgeReader.days(fields, start, stay.comesDay());
         Double adult = weight(fields, "expectedAdultWeight");
         Plausible.Kind kind = ageDays == null
                 ? null
@@ -101,7 +98,7 @@ final class DogReader {
             notes.filled(called + ": activity is not given, taken as moderate (1-3 hours a day)");
         }
         Integer score = fields.whole("conditionScore", 1, 9);
-        Reproduction reproduction = reproduction(fields, sex);
+        Reproduction reproduction = ReproductionReader.read(fields, sex);
         Double vet = energy(fields, "vetEnergy", "a day", 20_000);
         if (vet != null && weight != null && vet < LEAST_KCAL_PER_KG075 * Dog.metabolicWeight(weight / 1000)) {
             fields.fault(
@@ -200,75 +197,6 @@ final class DogReader {
             return null;
         }
         return kcal;
-    }
-
-    private @Nullable Double age(Fields fields, @Nullable Integer comesDay) {
-        LocalDate born = fields.date("born");
-        Double age = fields.quantity("age", Dimension.TIME);
-        if (!fields.has("born") && !fields.has("age")) {
-            fields.fault("age", "is missing; expected \"age\": \"4 years\" or \"born\": \"2022-05-01\"");
-            return null;
-        }
-        if (fields.has("born") && fields.has("age")) {
-            fields.fault("age", "is given beside \"born\"; give one of the two");
-            return null;
-        }
-        if (born != null && born.isAfter(start)) {
-            fields.fault("born", "read " + born + ", which is after the plan's first day, " + start);
-            return null;
-        }
-        Double days = born == null ? age : (Double) (double) ChronoUnit.DAYS.between(born, start);
-        if (days != null && days > MOST_YEARS * 365.25) {
-            fields.fault(
-                    born == null ? "age" : "born",
-                    String.format(
-                            Locale.ROOT,
-                            "is %.0f years, which no dog reaches; expected at most %.0f",
-                            days / 365.25,
-                            MOST_YEARS));
-            return null;
-        }
-        if (days != null && days + (comesDay == null ? 0 : comesDay) < YOUNGEST_DAYS) {
-            fields.fault(
-                    born == null ? "age" : "born",
-                    String.format(
-                            Locale.ROOT,
-                            "is %.0f days; a puppy under four weeks lives on its mother's milk, and none is planned for it here",
-                            days));
-            return null;
-        }
-        return days;
-    }
-
-    private static @Nullable Reproduction reproduction(Fields fields, Dog.@Nullable Sex sex) {
-        Fields gestation = fields.object("gestation");
-        Fields lactation = fields.object("lactation");
-        if ((gestation != null || lactation != null) && sex == Dog.Sex.MALE) {
-            fields.fault(gestation != null ? "gestation" : "lactation", "is given for a male dog");
-        }
-        if (gestation != null && lactation != null) {
-            fields.fault("lactation", "is given beside \"gestation\"; give one of the two");
-        }
-        if (gestation != null) {
-            Integer week = required(gestation, "week", 1, 9);
-            Integer puppies = gestation.whole("expectedPuppies", 1, 16);
-            gestation.end();
-            return week == null ? null : new Reproduction.Gestation(week, puppies);
-        }
-        if (lactation != null) {
-            Integer week = required(lactation, "week", 1, 4);
-            Integer puppies = required(lactation, "puppies", 1, 16);
-            lactation.end();
-            return week == null || puppies == null ? null : new Reproduction.Lactation(week, puppies);
-        }
-        return null;
-    }
-
-    private static @Nullable Integer required(Fields fields, String name, int least, int most) {
-        if (!fields.has(name)) {
-            fields.fault(name, "is missing; expected a whole number from " + least + " to " + most);
-        }
-        return fields.whole(name, least, most);
     }
 
     private List<String> avoids(Fields fields) {
