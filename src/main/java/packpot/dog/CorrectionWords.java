@@ -11,16 +11,16 @@ public final class CorrectionWords {
 
     private CorrectionWords() {}
 
-    /** For example "weighed 5 times in 28 days: gains 0.08 kg a week (standard error 0.03)". */
+    /** For example "was weighed 5 times in 28 days and gained 0.08 kg a week (standard error 0.03)". */
     public static String trend(Trend trend, UnitSystem units) {
         boolean metric = units == UnitSystem.METRIC;
         double unit = metric ? 1 : 1 / POUND_KG;
         return String.format(
                 Locale.ROOT,
-                "weighed %d times in %d days: %s %.2f %s a week (standard error %.2f)",
+                "was weighed %d times in %d days and %s %.2f %s a week (standard error %.2f)",
                 trend.weighIns(),
                 trend.days(),
-                trend.kgPerWeek() < 0 ? "loses" : "gains",
+                trend.kgPerWeek() < 0 ? "lost" : "gained",
                 Math.abs(trend.kgPerWeek()) * unit,
                 metric ? "kg" : "lb",
                 trend.standardErrorKgPerWeek() * unit);
@@ -31,7 +31,7 @@ public final class CorrectionWords {
         return trend(correction.trend(), units)
                 + String.format(
                         Locale.ROOT,
-                        "; on the %,.0f kcal a day that it ate, it would need %,.0f, give or take %,.0f: ",
+                        "; on the %,.0f kcal a day that it ate, it should get %,.0f, give or take %,.0f: ",
                         correction.fedKcalPerDay(),
                         correction.foundKcalPerDay(),
                         correction.uncertaintyKcalPerDay())

@@ -22,12 +22,13 @@ public record Trend(double kgPerWeek, double standardErrorKgPerWeek, double mean
                         >= figures.number("trend", "leastDays");
     }
 
-    /** The trend of the last weeks; none when the weigh-ins are too few or too near to each other. */
+    /** The trend of the last weeks; none when the weigh-ins are too few, too near to each other, or too old. */
     public static Optional<Trend> of(List<WeighIn> all, WeightFigures figures) {
         List<WeighIn> weighIns = all.stream()
                 .filter(each -> each.day() >= -figures.number("trend", "windowDays"))
                 .toList();
-        if (!enough(weighIns, figures)) {
+        if (!enough(weighIns, figures)
+                || weighIns.get(weighIns.size() - 1).day() < -figures.number("trend", "latestDays")) {
             return Optional.empty();
         }
         int count = weighIns.size();

@@ -38,7 +38,9 @@ record DogFinisher(
                 today,
                 knowledge.energy().need(today, maintenance, growth),
                 knowledge.overTime().figures());
-        correction.ifPresent(found -> notes.filled(today.name() + ": " + CorrectionWords.of(found, units)));
+        correction
+                .filter(found -> found.factor() != 1)
+                .ifPresent(found -> notes.caution(today.name() + " " + CorrectionWords.of(found, units)));
         return today.withCourse(today.course().withCorrection(correction.orElse(null)));
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.dog.DogNotes;
+import packpot.dog.EnergyCorrection;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 
@@ -22,9 +23,15 @@ public record WeeklyNeeds(LocalDate start, int weeks, List<Line> dogs) {
      * One dog.
      *
      * @param days the first day and the same day of each week after it
+     * @param correction what its weigh-ins do to its energy target; null when they do not tell
      * @param notes what people must be told, each with its day
      */
-    public record Line(String name, String profile, List<Day> days, List<DogNotes.Note> notes) {
+    public record Line(
+            String name,
+            String profile,
+            List<Day> days,
+            @Nullable EnergyCorrection correction,
+            List<DogNotes.Note> notes) {
         public Line {
             days = List.copyOf(days);
             notes = List.copyOf(notes);
@@ -62,6 +69,7 @@ public record WeeklyNeeds(LocalDate start, int weeks, List<Line> dogs) {
                     dog.name(),
                     household.profileOf(dog),
                     days,
+                    dog.course().correction(),
                     DogNotes.of(knowledge.overTime(), dog, 7 * weeks, household.units())));
         }
         return new WeeklyNeeds(household.start(), weeks, lines);

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.dog.DogNotes;
+import packpot.dog.EnergyCorrection;
 import packpot.dog.Reproduction;
 import packpot.needs.DogNeed;
 import packpot.needs.WeeklyNeeds;
@@ -100,6 +101,10 @@ public final class TargetsOverTimeReport {
             dog.put("name", line.name());
             dog.put("profile", line.profile());
             dog.put("days", line.days().stream().map(TargetsOverTimeReport::day).toList());
+            EnergyCorrection correction = line.correction();
+            if (correction != null) {
+                dog.put("energyCorrection", TargetsReport.correction(correction));
+            }
             dog.put(
                     "notes",
                     line.notes().stream()

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import packpot.dog.CorrectionWords;
+import packpot.dog.EnergyCorrection;
+import packpot.food.Nutrient;
 import packpot.food.Nutrients;
 import packpot.household.Household;
 import packpot.needs.DogNeed;
@@ -38,6 +41,10 @@ public final class TargetsReport {
                             need.energy().found()),
                     "  ",
                     TextReport.WIDTH));
+            EnergyCorrection correction = need.dog().course().correction();
+            if (correction != null) {
+                text.append(Wrap.item(CorrectionWords.of(correction, household.units()), "  ", TextReport.WIDTH));
+            }
             if (need.dog().otherKcalPerDay() > 0) {
                 text.append(Wrap.item(
                         String.format(
@@ -58,8 +65,13 @@ public final class TargetsReport {
             }
             text.append(table(need, nutrients).render("  ", TextReport.WIDTH)).append('\n');
         }
-        text.append(
-                "Figures are per 1000 kcal. Keys are resolved in models/SOURCES.md; memory: recalled, not read.\n\n");
+        text.append(String.join(
+                        "\n",
+                        Wrap.lines(
+                                "Figures are per 1000 kcal. Keys are resolved in models/SOURCES.md; memory: recalled, not"
+                                        + " read.",
+                                TextReport.WIDTH)))
+                .append("\n\n");
         return text.append(String.join("\n", Wrap.lines(Disclaimer.TEXT, TextReport.WIDTH)))
                 .append('\n')
                 .toString();
@@ -69,12 +81,16 @@ public final class TargetsReport {
         TextTable table = new TextTable("llrl");
         for (Requirement requirement : need.requirements()) {
             Limit limit = requirement.limit();
+            if (limit.kind() == Limit.Kind.DEPENDENT_MINIMUM) {
+                table.heading(dependent(limit, nutrients));
+                continue;
+            }
             boolean ratio = nutrients.isRatio(limit.nutrient());
             table.row(
                     label(nutrients, limit.nutrient()),
-                    words(limit, nutrients),
+                    words(limit),
                     Show.number(requirement.per1000Kcal()) + (ratio ? " : 1" : " " + unit(nutrients, limit)),
-                    limit.source() + (limit.found().equals("text") ? "" : ", " + limit.found()));
+                    source(limit));
         }
         return table;
     }
@@ -89,15 +105,19 @@ public final class TargetsReport {
         return nutrients.get(limit.nutrient()).unit();
     }
 
-    private static String words(Limit limit, Nutrients nutrients) {
-        return switch (limit.kind()) {
-            case MINIMUM -> "at least";
-            case MAXIMUM -> "at most";
-            case DEPENDENT_MINIMUM ->
-                "plus per " + nutrients.get(String.valueOf(limit.per())).unit() + " of "
-                        + nutrients.get(String.valueOf(limit.per())).label() + " above "
-                        + Show.number(limit.threshold());
-        };
+    private static String words(Limit limit) {
+        return limit.kind() == Limit.Kind.MINIMUM ? "at least" : "at most";
+    }
+
+    /** Too long for a column. */
+    private static String dependent(Limit limit, Nutrients nutrients) {
+        Nutrient per = nutrients.get(String.valueOf(limit.per()));
+        return "  plus " + Show.number(limit.value()) + " " + unit(nutrients, limit) + " per " + per.unit() + " of "
+                + per.label() + " above " + Show.number(limit.threshold()) + "  " + source(limit);
+    }
+
+    private static String source(Limit limit) {
+        return limit.source() + (limit.found().equals("text") ? "" : ", " + limit.found());
     }
 
     /** For programs. */
@@ -112,6 +132,10 @@ public final class TargetsReport {
             dog.put("energyEquation", need.energy().equation());
             dog.put("energySource", need.energy().source());
             dog.put("energyFound", need.energy().found());
+            EnergyCorrection correction = need.dog().course().correction();
+            if (correction != null) {
+                dog.put("energyCorrection", correction(correction));
+            }
             dog.put("batchKcalPerDay", need.kcalPerDay());
             dog.put("profile", need.profile().title());
             dog.put("minimumsRaisedBy", need.raisedBy());
@@ -135,5 +159,20 @@ public final class TargetsReport {
             dogs.add(dog);
         }
         return Map.of("packpotTargets", JsonReport.FORMAT, "dogs", dogs);
+    }
+
+    /** What weigh-ins do to an energy target, for programs. */
+    static Map<String, Object> correction(EnergyCorrection correction) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("factor", correction.factor());
+        data.put("foundKcalPerDay", correction.foundKcalPerDay());
+        data.put("uncertaintyKcalPerDay", correction.uncertaintyKcalPerDay());
+        data.put("fedKcalPerDay", correction.fedKcalPerDay());
+        data.put("wishedKgPerWeek", correction.wishedKgPerWeek());
+        data.put("trendKgPerWeek", correction.trend().kgPerWeek());
+        data.put("trendStandardErrorKgPerWeek", correction.trend().standardErrorKgPerWeek());
+        data.put("weighIns", correction.trend().weighIns());
+        data.put("energyOfChangeSource", correction.source());
+        return data;
     }
 }

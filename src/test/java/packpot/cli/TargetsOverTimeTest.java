@@ -62,6 +62,22 @@ class TargetsOverTimeTest {
     }
 
     @Test
+    void aCorrectionStandsWithTheEnergyItCorrects(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("lean.json");
+        Files.writeString(file, EVERYTHING.replace("\"1100 kcal\"", "\"1500 kcal\""));
+        Run run = Run.of("targets", file.toString());
+        assertThat(run.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains(
+                        "times 1.10 by its weigh-ins (AAHA2014 HAND2010, memory)",
+                        "on the 1,500 kcal a day that it ate");
+        assertThat(Run.of("targets", file.toString(), "--json").out())
+                .contains("\"energyCorrection\"", "\"factor\" : 1.1");
+        assertThat(Run.of("targets", "scenarios/growing-puppy.json", "--json").out())
+                .doesNotContain("energyCorrection");
+    }
+
+    @Test
     void weightsAreInTheHouseholdsMeasure(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("us.json");
         Files.writeString(file, EVERYTHING.replace("\"metric\"", "\"us\""));
@@ -90,6 +106,14 @@ class TargetsOverTimeTest {
         Run run = Run.of("targets", file.toString(), "--weeks", "26");
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"aafco-2016", "fediaf", "nrc-2006"})
+    void theFullTableKeepsToEightyColumnsForEveryProfile(String profile, @TempDir Path folder) throws IOException {
+        Path file = folder.resolve("profile.json");
+        Files.writeString(file, EVERYTHING.replace("nrc-2006", profile));
+        assertThat(Run.of("targets", file.toString()).lines()).allMatch(line -> line.length() <= 80);
     }
 
     @ParameterizedTest

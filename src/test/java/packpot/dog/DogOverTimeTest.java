@@ -192,6 +192,32 @@ class DogOverTimeTest {
     }
 
     @Test
+    void aGoalOfANursingBitchIsFollowedOnceSheHasWeaned() {
+        Dog dog = new Dog(
+                "Ada",
+                20,
+                1500,
+                null,
+                Dog.Sex.FEMALE,
+                false,
+                Activity.MODERATE,
+                null,
+                18.0,
+                new Reproduction.Lactation(4, 5),
+                null,
+                0,
+                List.of(),
+                null);
+        double weaned = 20 / (1 + 0.075 * 35 / 56);
+        assertThat(on(dog, 34).reproduction()).isEqualTo(new Reproduction.Lactation(4, 5));
+        assertThat(on(dog, 35).weightKg()).isCloseTo(weaned, within(1e-9));
+        assertThat(stage(dog, 35)).isEqualTo(LifeStage.WEIGHT_LOSS);
+        assertThat(on(dog, 42).weightKg()).isCloseTo(weaned * 0.99, within(1e-9));
+        assertThat(on(dog, 150).weightKg()).isEqualTo(18);
+        assertThat(notes(dog, 35)).anyMatch(note -> note.contains("until it weighs 18.0 kg"));
+    }
+
+    @Test
     void withoutTheLittersSizeTheNinthWeekIsHeldAndThatIsSaid() {
         Dog dog = TestDogs.bitch(20, new Reproduction.Gestation(8));
         assertThat(on(dog, 100).reproduction()).isEqualTo(new Reproduction.Gestation(9));

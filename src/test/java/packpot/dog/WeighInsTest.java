@@ -49,6 +49,8 @@ class WeighInsTest {
         assertThat(Trend.of(weighIns(-28, 10, 0, 9), FIGURES)).isEmpty();
         assertThat(Trend.of(weighIns(-12, 10, -6, 9.9, 0, 9.8), FIGURES)).isEmpty();
         assertThat(Trend.of(weighIns(-400, 10, -300, 9.9, 0, 9.8), FIGURES)).isEmpty();
+        assertThat(Trend.of(weighIns(-70, 10, -60, 9.9, -29, 9.8), FIGURES)).isEmpty();
+        assertThat(Trend.of(weighIns(-70, 10, -60, 9.9, -28, 9.8), FIGURES)).isPresent();
     }
 
     private static Dog fed(double kg, double goalKg, double kcal, List<WeighIn> weighIns) {

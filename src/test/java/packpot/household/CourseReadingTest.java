@@ -58,7 +58,7 @@ class CourseReadingTest {
         Household household = Scenarios.read(scenario);
         EnergyCorrection correction = household.dogs().get(0).course().correction();
         assertThat(correction).isNotNull().extracting(EnergyCorrection::factor).isEqualTo(1.1);
-        assertThat(household.defaults()).anyMatch(each -> each.contains("energy target is taken times 1.1"));
+        assertThat(household.cautions()).anyMatch(each -> each.contains("energy target is taken times 1.1"));
     }
 
     @Test
