@@ -110,7 +110,14 @@ final class AlternativesCommand implements Callable<Integer> {
                                 new SolveLimits(seconds, SolveLimits.USUAL.relativeGap()),
                                 seconds));
         if (result instanceof Alternatives.Result.NoBase none) {
-            return NoBasePlan.tell(none.none(), solver, spec, output, "what else could be cooked");
+            return NoBasePlan.tell(
+                    none.none(),
+                    knowledge,
+                    solver,
+                    spec,
+                    output,
+                    "packpotAlternatives",
+                    "there is none that others could differ from");
         }
         Alternatives.Found found = ((Alternatives.Result.Several) result).found();
         if (!found.plans().get(0).planned().verdict().passed()) {

@@ -1,8 +1,6 @@
 package packpot.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +12,6 @@ import packpot.explain.RecipeSwap;
 import packpot.household.Knowledge;
 import packpot.household.RecipeScenario;
 import packpot.household.ScenarioException;
-import packpot.household.ScenarioReader;
 import packpot.household.SwapReader;
 import packpot.report.RecipeReport;
 import packpot.solver.OrToolsSolver;
@@ -123,8 +120,7 @@ final class CheckCommand implements Callable<Integer> {
         range("--band", bandPercent, 0, 100);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        RecipeScenario read =
-                new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault())).readWithRecipe(scenario, recipe);
+        RecipeScenario read = Scenarios.reader(knowledge).readWithRecipe(scenario, recipe);
         RecipeSwap swap = swap(knowledge, read);
         RecipeVerdict verdict = RecipeAudit.check(read.recipe(), read.household(), knowledge);
         double band = bandPercent / 100;

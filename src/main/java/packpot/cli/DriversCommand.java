@@ -74,7 +74,14 @@ final class DriversCommand implements Callable<Integer> {
                 () -> new DriverSearch(knowledge, solver, solver)
                         .find(household, new SolveLimits(seconds, SolveLimits.USUAL.relativeGap()), seconds));
         if (result instanceof CostDrivers.Result.NoBase none) {
-            return NoBasePlan.tell(none.none(), solver, spec, output, "what drives the cost");
+            return NoBasePlan.tell(
+                    none.none(),
+                    knowledge,
+                    solver,
+                    spec,
+                    output,
+                    "packpotDrivers",
+                    "what drives its cost cannot be told");
         }
         CostDrivers drivers = ((CostDrivers.Result.Driven) result).drivers();
         if (!drivers.base().verdict().passed()) {

@@ -4,12 +4,10 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import packpot.explain.Losses;
-import packpot.explain.Shortfall;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.LossesReport;
-import packpot.report.NoPlanReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -41,8 +39,6 @@ import picocli.CommandLine.Spec;
         footerHeading = "%nExample:%n",
         footer = "  packpot losses scenarios/three-adults.json")
 final class LossesCommand implements Callable<Integer> {
-    private static final SolveLimits SHORTFALL = new SolveLimits(10, 0.05);
-
     @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
     private Path scenario;
 
@@ -86,7 +82,8 @@ final class LossesCommand implements Callable<Integer> {
                 () -> Losses.rank(
                         household, knowledge, solver, new SolveLimits(seconds, gapPercent / 100), all::set, done::set));
         if (result instanceof Losses.Result.NoBase none) {
-            return noBase(none, solver);
+            return NoBasePlan.tell(
+                    none.base(), knowledge, solver, spec, output, "packpotLosses", "its foods cannot be ranked");
         }
         Losses.Result.Ranked ranked = (Losses.Result.Ranked) result;
         if (!ranked.base().verdict().passed()) {
@@ -95,19 +92,5 @@ final class LossesCommand implements Callable<Integer> {
         }
         output.write(spec, output.json() ? LossesReport.json(ranked) : LossesReport.text(ranked));
         return ExitCode.DONE;
-    }
-
-    private int noBase(Losses.Result.NoBase none, Solver solver) throws OutputException {
-        if (!none.base().provedImpossible()) {
-            spec.commandLine()
-                    .getErr()
-                    .println("No plan was found in the time given. Give more time with --time-limit.");
-            return ExitCode.NO_PLAN_IN_TIME;
-        }
-        spec.commandLine().getErr().println("There is no plan whose foods could be ranked; why:");
-        var misses = Shortfall.of(none.base().model().linearModel(), solver, SHORTFALL);
-        String name = none.base().household().name();
-        output.write(spec, output.json() ? NoPlanReport.json(name, misses) : NoPlanReport.text(name, misses));
-        return ExitCode.NO_PLAN;
     }
 }

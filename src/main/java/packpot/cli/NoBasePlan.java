@@ -1,42 +1,48 @@
 package packpot.cli;
 
-import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import packpot.explain.Planner;
-import packpot.explain.Shortfall;
-import packpot.report.NoPlanReport;
-import packpot.solver.SolveLimits;
+import packpot.explain.WhyNot;
+import packpot.household.Knowledge;
+import packpot.report.WhyNotReport;
 import packpot.solver.Solver;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** What a command says that explains a plan where there is none. */
+/** What a command says that starts from the plan of a scenario, where there is none: why, and what would mend it. */
 final class NoBasePlan {
-    private static final SolveLimits SHORTFALL = new SolveLimits(10, 0.05);
 
     private NoBasePlan() {}
 
     /**
      * Says why.
      *
-     * @param wanted what cannot be told without a plan, such as "what drives the cost"
+     * @param marker the field by which programs know what the command prints
+     * @param so what follows for the command, such as "there is nothing to compare with"
      * @return the exit code
      */
-    static int tell(Planner.Result.NoPlan none, Solver solver, CommandSpec spec, Output output, String wanted)
+    static int tell(
+            Planner.Result.NoPlan none,
+            Knowledge knowledge,
+            Solver solver,
+            CommandSpec spec,
+            Output output,
+            String marker,
+            String so)
             throws OutputException {
         if (!none.provedImpossible()) {
             spec.commandLine()
                     .getErr()
-                    .println("No plan was found in the time given, so " + wanted
-                            + " cannot be told. Give more time with --time-limit.");
+                    .println("No plan for the scenario as it stands was found in the time given, so " + so
+                            + ". Give more time with --time-limit.");
             return ExitCode.NO_PLAN_IN_TIME;
         }
-        spec.commandLine()
-                .getErr()
-                .println("There is no plan, so " + wanted + " cannot be told. What stands in the way:");
-        List<Shortfall.Miss> misses = Progress.during(
-                "There is no plan; looking for what stands in the way",
-                () -> Shortfall.of(none.model().linearModel(), solver, SHORTFALL));
-        String name = none.household().name();
-        output.write(spec, output.json() ? NoPlanReport.json(name, misses) : NoPlanReport.text(name, misses));
+        spec.commandLine().getErr().println("The scenario has no plan as it stands, so " + so + ". Why:");
+        AtomicReference<String> now = new AtomicReference<>("");
+        WhyNot.Answer.NoPlan why = Progress.during(
+                now::get,
+                () -> new WhyNot(knowledge, solver)
+                        .explainNone(none.household(), WhyNotCommand.USUAL_SECONDS, now::set));
+        output.write(spec, output.json() ? WhyNotReport.insteadJson(marker, why) : WhyNotReport.text(why));
         return ExitCode.NO_PLAN;
     }
 }

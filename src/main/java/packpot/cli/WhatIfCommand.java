@@ -1,11 +1,8 @@
 package packpot.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -19,8 +16,6 @@ import packpot.household.Change;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
-import packpot.household.ScenarioReader;
-import packpot.report.NoPlanReport;
 import packpot.report.WhatIfReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -153,12 +148,7 @@ final class WhatIfCommand implements Callable<Integer> {
         List<Change.Question> questions = questions();
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        byte[] text = ScenarioReader.text(scenario);
-        ScenarioChanges changed = new ScenarioChanges(
-                knowledge,
-                new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault())),
-                scenario.toString(),
-                text);
+        ScenarioChanges changed = Scenarios.changes(knowledge, scenario);
         if (fedDays > 0 && fedDays >= changed.unchanged().kitchen().days()) {
             throw new ParameterException(spec.commandLine(), "--fed must be less than the days of the batch");
         }
@@ -180,7 +170,11 @@ final class WhatIfCommand implements Callable<Integer> {
         if (refused != null) {
             throw refused;
         }
-        return show(answer.orElseThrow());
+        if (answer.orElseThrow() instanceof WhatIf.Answer.NoBase none) {
+            return NoBasePlan.tell(
+                    none.base(), knowledge, solver, spec, output, "packpotWhatIf", "there is nothing to compare with");
+        }
+        return show((WhatIf.Answer.Compared) answer.orElseThrow());
     }
 
     private void checkOptions() {
@@ -200,10 +194,7 @@ final class WhatIfCommand implements Callable<Integer> {
     }
 
     private List<Change.Question> questions() throws ScenarioException {
-        List<Change> given = new ArrayList<>();
-        for (String words : changes) {
-            given.add(Change.of(words));
-        }
+        List<Change> given = Scenarios.changes(changes);
         List<Change.Question> questions = new ArrayList<>();
         Path changesFile = file;
         if (changesFile != null) {
@@ -242,37 +233,13 @@ final class WhatIfCommand implements Callable<Integer> {
         }
     }
 
-    private int show(WhatIf.Answer answer) throws OutputException {
-        if (answer instanceof WhatIf.Answer.NoBase none) {
-            return noBase(none);
-        }
-        WhatIf.Answer.Compared compared = (WhatIf.Answer.Compared) answer;
+    private int show(WhatIf.Answer.Compared compared) throws OutputException {
         if (!compared.base().verdict().passed()) {
             spec.commandLine().getErr().println("The plan as it stands failed the audit, so nothing is compared.");
             return ExitCode.AUDIT_FAILED;
         }
         output.write(spec, output.json() ? WhatIfReport.json(compared) : WhatIfReport.text(compared));
         return code(compared);
-    }
-
-    private int noBase(WhatIf.Answer.NoBase none) throws OutputException {
-        if (!none.base().provedImpossible()) {
-            spec.commandLine()
-                    .getErr()
-                    .println(String.format(
-                            Locale.ROOT,
-                            "No plan for the scenario as it stands was found in %.0f seconds, so there is nothing to"
-                                    + " compare with. Give more time with --time-limit.",
-                            seconds));
-            return ExitCode.NO_PLAN_IN_TIME;
-        }
-        spec.commandLine()
-                .getErr()
-                .println("The scenario has no plan as it stands, so there is nothing to compare with; why:");
-        String name = none.base().household().name();
-        output.write(
-                spec, output.json() ? NoPlanReport.json(name, none.misses()) : NoPlanReport.text(name, none.misses()));
-        return ExitCode.NO_PLAN;
     }
 
     private static int code(WhatIf.Answer.Compared compared) {

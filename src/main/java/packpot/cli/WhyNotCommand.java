@@ -1,6 +1,7 @@
 package packpot.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import packpot.explain.Planner;
@@ -43,8 +44,15 @@ import picocli.CommandLine.Spec;
             "7:the output could not be written"
         },
         footerHeading = "%nExample:%n",
-        footer = {"  packpot why-not mine.json", "  packpot why-not mine.json --json --out why.json"})
+        footer = {
+            "  packpot why-not mine.json",
+            "  packpot why-not mine.json --json --out why.json",
+            "  packpot why-not mine.json --change \"all chicken: out of stock\""
+        })
 final class WhyNotCommand implements Callable<Integer> {
+    /** Of wall time: enough for most scenarios. */
+    static final int USUAL_SECONDS = 30;
+
     @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
     private Path scenario;
 
@@ -54,9 +62,16 @@ final class WhyNotCommand implements Callable<Integer> {
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
-            defaultValue = "30",
+            defaultValue = "" + USUAL_SECONDS,
             description = "longest time in all; what is not tried by then is said; default: ${DEFAULT-VALUE}")
     private double seconds;
+
+    @Option(
+            names = "--change",
+            paramLabel = "CHANGE",
+            description = "explain the scenario after a change, as what-if takes it; give the option again for more,"
+                    + " which then hold together")
+    private List<String> changes = List.of();
 
     @Spec
     private CommandSpec spec;
@@ -71,7 +86,9 @@ final class WhyNotCommand implements Callable<Integer> {
         }
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        Household household = Scenarios.read(knowledge, scenario);
+        Household household = changes.isEmpty()
+                ? Scenarios.read(knowledge, scenario)
+                : Scenarios.changes(knowledge, scenario).with(Scenarios.changes(changes), List.of());
         AtomicReference<String> now = new AtomicReference<>("");
         WhyNot.Answer answer =
                 Progress.during(now::get, () -> new WhyNot(knowledge, solver).explain(household, seconds, now::set));
@@ -95,7 +112,9 @@ final class WhyNotCommand implements Callable<Integer> {
                 spec,
                 output.json()
                         ? WhyNotReport.hasPlanJson(planned.plan(), passed)
-                        : passed ? WhyNotReport.hasPlanText(planned.plan(), scenario.toString()) : "");
+                        : passed
+                                ? WhyNotReport.hasPlanText(planned.plan(), scenario.toString(), !changes.isEmpty())
+                                : "");
         if (!passed) {
             spec.commandLine()
                     .getErr()

@@ -2,6 +2,7 @@ package packpot.explain;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import packpot.audit.Verdict;
 import packpot.plan.Plan;
 
@@ -58,13 +59,9 @@ public record Mend(Way way, Outcome outcome) {
          * No plan this way.
          *
          * @param reason in a sentence
-         * @param misses what the nearest plan misses, the largest first
+         * @param clash that stands in the way, others may too; null when none was looked for or proved in time
          */
-        record None(String reason, List<Shortfall.Miss> misses) implements Outcome {
-            public None {
-                misses = List.copyOf(misses);
-            }
-        }
+        record None(String reason, @Nullable Clash clash) implements Outcome {}
     }
 
     /**

@@ -9,7 +9,6 @@ import packpot.needs.Needs;
 import packpot.plan.Plan;
 import packpot.plan.PlanBuilder;
 import packpot.ration.Goal;
-import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -35,7 +34,7 @@ public final class Planner {
          *
          * @param provedImpossible false when the time ran out before anything was found
          */
-        record NoPlan(Household household, RationModel model, boolean provedImpossible) implements Result {}
+        record NoPlan(Household household, boolean provedImpossible) implements Result {}
     }
 
     /** Plans one household. */
@@ -48,7 +47,7 @@ public final class Planner {
         Needs needs = Needs.of(household, knowledge);
         RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits, goal);
         if (outcome instanceof RationPlanner.Outcome.None none) {
-            return new Result.NoPlan(household, none.model(), none.provedImpossible());
+            return new Result.NoPlan(household, none.provedImpossible());
         }
         Plan plan = PlanBuilder.build(household, knowledge, needs, ((RationPlanner.Outcome.Found) outcome).amounts());
         return new Result.Planned(household, plan, PlanAudit.check(plan, household, knowledge));

@@ -41,8 +41,9 @@ public final class RecipeMender {
     /** What a recipe has must not be missed for the last digit, nor for the rounding of the kitchen. */
     private static final double ROOM = 1.02;
 
-    private static final double SHORTFALL_SECONDS = 10;
-    private static final double SHORTFALL_GAP = 0.05;
+    /** For the clash of a way that has no plan. */
+    private static final double CLASH_SECONDS = 10;
+
     /** Nearly what the audit allows; the rest is for rounding. */
     private static final double GOOD_ENERGY_BAND = 0.009;
     /** Below this a whole gram is more than a thousandth of the batch. */
@@ -79,7 +80,7 @@ public final class RecipeMender {
         Recipe recipe = scenario.recipe();
         List<String> avoided = avoided(recipe);
         if (!avoided.isEmpty() && way != Mend.Way.SMALLEST_CHANGE) {
-            return new Mend(way, new Mend.Outcome.None(String.join("; ", avoided), List.of()));
+            return new Mend(way, new Mend.Outcome.None(String.join("; ", avoided), null));
         }
         RecipeVerdict verdict = RecipeAudit.check(recipe, scenario.household(), knowledge);
         double scale = verdict.good() ? 1 : scale(verdict);
@@ -104,7 +105,7 @@ public final class RecipeMender {
             result = planner.plan(withShopAdditions(way, household), limits, goal);
         }
         if (result instanceof Planner.Result.NoPlan none) {
-            return new Mend(way, none(none));
+            return new Mend(way, none(none, goal));
         }
         Planner.Result.Planned planned = (Planner.Result.Planned) result;
         if (!planned.verdict().passed()) {
@@ -113,19 +114,21 @@ public final class RecipeMender {
                     new Mend.Outcome.None(
                             "a plan was found, but rounded to what a kitchen measures it fails the check ("
                                     + planned.verdict().findings().get(0) + ")",
-                            List.of()));
+                            null));
         }
         return new Mend(way, planned(way, recipe, scale, planned, household, left));
     }
 
-    private Mend.Outcome.None none(Planner.Result.NoPlan none) {
+    private Mend.Outcome.None none(Planner.Result.NoPlan none, RecipeGoal goal) {
         if (!none.provedImpossible()) {
             return new Mend.Outcome.None(
-                    "no plan was found in the time given, and it is not proved that there is none", List.of());
+                    "no plan was found in the time given, and it is not proved that there is none", null);
         }
-        List<Shortfall.Miss> misses =
-                Shortfall.of(none.model().linearModel(), solver, new SolveLimits(SHORTFALL_SECONDS, SHORTFALL_GAP));
-        return new Mend.Outcome.None("there is no such plan, even with every supplement of the catalogue", misses);
+        return new Mend.Outcome.None(
+                "there is no such plan, even with every supplement of the catalogue",
+                new WhyNot(knowledge, solver)
+                        .firstClash(none.household(), goal, CLASH_SECONDS)
+                        .orElse(null));
     }
 
     private static List<String> avoided(Recipe recipe) {

@@ -64,7 +64,7 @@ final class SolvedPlan {
         Needs needs = Needs.of(household, knowledge);
         RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits);
         if (outcome instanceof RationPlanner.Outcome.None none) {
-            return new Outcome.None(new Planner.Result.NoPlan(household, none.model(), none.provedImpossible()));
+            return new Outcome.None(new Planner.Result.NoPlan(household, none.provedImpossible()));
         }
         RationPlanner.Outcome.Found found = (RationPlanner.Outcome.Found) outcome;
         return new Outcome.Solved(

@@ -18,7 +18,9 @@ import packpot.solver.Solver;
 
 /** What becomes of a plan when things change: the old and each new plan side by side. */
 public final class WhatIf {
-    private static final SolveLimits SHORTFALL = new SolveLimits(10, 0.05);
+    /** For the clash of a household that a change leaves without a plan. */
+    private static final double CLASH_SECONDS = 10;
+
     /** So far a distance may be from the least one; distances are shown in whole percent. */
     private static final double DISTANCE_GAP = 0.02;
 
@@ -71,11 +73,7 @@ public final class WhatIf {
         }
 
         /** The scenario has no plan as it stands, so that there is nothing to compare with. */
-        record NoBase(Planner.Result.NoPlan base, List<Shortfall.Miss> misses) implements Answer {
-            public NoBase {
-                misses = List.copyOf(misses);
-            }
-        }
+        record NoBase(Planner.Result.NoPlan base) implements Answer {}
     }
 
     /**
@@ -99,12 +97,13 @@ public final class WhatIf {
                 PlanComparison comparison,
                 @Nullable Nearness nearness) implements Outcome {}
 
-        /** No plan; the misses are of the nearest thing to one, and none when it is only that time ran out. */
-        record NoPlan(boolean provedImpossible, List<Shortfall.Miss> misses) implements Outcome {
-            public NoPlan {
-                misses = List.copyOf(misses);
-            }
-        }
+        /**
+         * No plan.
+         *
+         * @param provedImpossible false when the time ran out before anything was found
+         * @param clash that stands in the way, others may too; null when none was proved in time
+         */
+        record NoPlan(boolean provedImpossible, @Nullable Clash clash) implements Outcome {}
 
         /** What is cooked lasts; nothing is cooked or bought. */
         record NothingToCook() implements Outcome {}
@@ -148,7 +147,7 @@ public final class WhatIf {
                 new ArrayList<>(Parallel.map(first, household -> planner.plan(household, limits), done));
         Planner.Result old = results.remove(0);
         if (old instanceof Planner.Result.NoPlan none) {
-            return new Answer.NoBase(none, misses(none));
+            return new Answer.NoBase(none);
         }
         Planner.Result.Planned planned = (Planner.Result.Planned) old;
         if (terms.mode() != Mode.BEFORE) {
@@ -216,7 +215,7 @@ public final class WhatIf {
             return new Alternative(name, words, whole, new Outcome.NothingToCook());
         }
         if (result instanceof Planner.Result.NoPlan none) {
-            return new Alternative(name, words, carried, new Outcome.NoPlan(none.provedImpossible(), misses(none)));
+            return new Alternative(name, words, carried, new Outcome.NoPlan(none.provedImpossible(), clash(none)));
         }
         Planner.Result.Planned planned = (Planner.Result.Planned) result;
         Nearness nearness = null;
@@ -250,7 +249,11 @@ public final class WhatIf {
                 near);
     }
 
-    private List<Shortfall.Miss> misses(Planner.Result.NoPlan none) {
-        return none.provedImpossible() ? Shortfall.of(none.model().linearModel(), solver, SHORTFALL) : List.of();
+    private @Nullable Clash clash(Planner.Result.NoPlan none) {
+        return none.provedImpossible()
+                ? new WhyNot(knowledge, solver)
+                        .firstClash(none.household(), CLASH_SECONDS)
+                        .orElse(null)
+                : null;
     }
 }

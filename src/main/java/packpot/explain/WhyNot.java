@@ -19,6 +19,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.Wish;
 import packpot.needs.Needs;
+import packpot.ration.Goal;
 import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
 import packpot.solver.LinearModel;
@@ -92,12 +93,26 @@ public final class WhyNot {
             return new Answer.HasPlan(planned);
         }
         says.accept("There is no plan; looking for what clashes");
+        Answer.NoPlan none = none(household, forClashes, all, says);
+        return none.clashes().isEmpty() && !((Planner.Result.NoPlan) result).provedImpossible()
+                ? new Answer.NotKnown(household)
+                : none;
+    }
+
+    /**
+     * Explains a household that is proved to have no plan.
+     *
+     * @param seconds of wall time, all in all
+     * @param says told what is going on, in a few words
+     */
+    public Answer.NoPlan explainNone(Household household, double seconds, Consumer<String> says) {
+        return none(household, new Deadline(seconds * SHARE_FOR_CLASHES), new Deadline(seconds), says);
+    }
+
+    private Answer.NoPlan none(Household household, Deadline forClashes, Deadline all, Consumer<String> says) {
         try (Workers workers = new Workers()) {
-            Model model = model(household);
+            Model model = model(household, null);
             ClashFinder.All found = new ClashFinder(model.linear(), solver, forClashes).all();
-            if (found.clashes().isEmpty() && !((Planner.Result.NoPlan) result).provedImpossible()) {
-                return new Answer.NotKnown(household);
-            }
             List<Clash> clashes = clashes(model, found.clashes(), workers, all);
             says.accept("Looking for what would mend it");
             Mends mends = new Mends(household, found.clashes(), all, workers, says);
@@ -109,8 +124,13 @@ public final class WhyNot {
 
     /** The first clash alone, without mends; empty when none is proved in time. */
     public Optional<Clash> firstClash(Household household, double seconds) {
+        return firstClash(household, null, seconds);
+    }
+
+    /** The same where the pot must also keep to a goal; null for none. */
+    Optional<Clash> firstClash(Household household, @Nullable Goal goal, double seconds) {
         Deadline deadline = new Deadline(seconds);
-        Model model = model(household);
+        Model model = model(household, goal);
         ClashFinder finder = new ClashFinder(model.linear(), solver, deadline);
         return finder.first(Demand.of(model.linear())).map(found -> {
             try (Workers workers = new Workers()) {
@@ -121,10 +141,10 @@ public final class WhyNot {
 
     private record Model(LinearModel<Wish> linear, Measure measure) {}
 
-    private Model model(Household household) {
+    private Model model(Household household, @Nullable Goal goal) {
         Needs needs = Needs.of(household, knowledge);
         return new Model(
-                RationModel.withLimitsAsRows(household, knowledge, needs, RationPlanner.sharesByNeed(needs))
+                RationModel.withLimitsAsRows(household, knowledge, needs, RationPlanner.sharesByNeed(needs), goal)
                         .linearModel(),
                 new Measure(household, knowledge, needs));
     }

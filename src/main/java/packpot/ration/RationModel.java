@@ -64,7 +64,13 @@ public final class RationModel {
      */
     public static RationModel withLimitsAsRows(
             Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares) {
-        return of(new Build(household, knowledge, needs, shares, true), null);
+        return withLimitsAsRows(household, knowledge, needs, shares, null);
+    }
+
+    /** The same for a pot that keeps to a goal; null for a pot that is cheapest and nothing else. */
+    public static RationModel withLimitsAsRows(
+            Household household, Knowledge knowledge, Needs needs, Map<DogNeed, Double> shares, @Nullable Goal goal) {
+        return of(new Build(household, knowledge, needs, shares, true), goal);
     }
 
     private static RationModel of(Build build, @Nullable Goal goal) {

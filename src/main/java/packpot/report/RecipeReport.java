@@ -12,6 +12,7 @@ import packpot.audit.DogAudit;
 import packpot.audit.Finding;
 import packpot.audit.NutrientLine;
 import packpot.audit.RecipeVerdict;
+import packpot.explain.Clash;
 import packpot.explain.Mend;
 import packpot.explain.RecipeSwap;
 import packpot.household.Household;
@@ -272,14 +273,10 @@ public final class RecipeReport {
                 planned(mend.way(), planned);
             } else if (mend.outcome() instanceof Mend.Outcome.None none) {
                 text.append(wrap("  No: " + none.reason() + "."));
-                if (!none.misses().isEmpty()) {
-                    text.append("  What stands in the way; the nearest plan misses:\n");
-                    none.misses()
-                            .forEach(miss -> text.append(Wrap.item(
-                                    miss.wish().sentence()
-                                            + String.format(Locale.ROOT, ", by %s %%", Show.number(100 * miss.share())),
-                                    "  ",
-                                    WIDTH)));
+                Clash clash = none.clash();
+                if (clash != null) {
+                    text.append(wrap("  What stands in the way: " + ClashText.words(clash)));
+                    text.append(ClashText.items(clash, "  "));
                 }
             }
         }
@@ -520,14 +517,7 @@ public final class RecipeReport {
         } else if (mend.outcome() instanceof Mend.Outcome.None none) {
             data.put("found", false);
             data.put("reason", none.reason());
-            data.put(
-                    "nearestPlanMisses",
-                    none.misses().stream()
-                            .map(miss -> Map.of(
-                                    "wish", miss.wish().sentence(),
-                                    "kind", miss.wish().kind().name(),
-                                    "missedByShare", miss.share()))
-                            .toList());
+            data.put("clashes", ClashText.data(none.clash()));
         }
         return data;
     }

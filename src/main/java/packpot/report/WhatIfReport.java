@@ -10,10 +10,10 @@ import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
 import packpot.explain.Carried;
+import packpot.explain.Clash;
 import packpot.explain.Mode;
 import packpot.explain.PlanComparison;
 import packpot.explain.Planner;
-import packpot.explain.Shortfall;
 import packpot.explain.WhatIf.Alternative;
 import packpot.explain.WhatIf.Answer;
 import packpot.explain.WhatIf.Nearness;
@@ -79,6 +79,15 @@ public final class WhatIfReport {
                     .append(String.join("\n", Wrap.lines(note, TextReport.WIDTH)))
                     .append('\n');
         }
+        boolean noPlan = answer.alternatives().stream()
+                .anyMatch(each -> each.outcome() instanceof Outcome.NoPlan none && none.provedImpossible());
+        if (noPlan && answer.mode() == Mode.BEFORE) {
+            String mends =
+                    "What would mend a change that has no plan is told by packpot why-not with the same --change.";
+            text.append('\n')
+                    .append(String.join("\n", Wrap.lines(mends, TextReport.WIDTH)))
+                    .append('\n');
+        }
         text.append('\n')
                 .append(String.join("\n", Wrap.lines(Disclaimer.TEXT, TextReport.WIDTH)))
                 .append('\n');
@@ -129,11 +138,7 @@ public final class WhatIfReport {
             item("nothing is cooked or bought: what is cooked lasts " + days(carried.coveredDays()) + ", until before "
                     + carried.cookAgain());
         } else if (alternative.outcome() instanceof Outcome.NoPlan none) {
-            item(
-                    none.provedImpossible()
-                            ? "there is no plan" + (none.misses().isEmpty() ? "" : "; the nearest one misses:")
-                            : "no plan was found in the time given, and it is not proved that there is none");
-            none.misses().forEach(miss -> item(miss(miss)));
+            noPlan(none);
         } else if (alternative.outcome() instanceof Outcome.NewPlan found) {
             if (found.planned().verdict().passed()) {
                 newPlan(found);
@@ -141,6 +146,18 @@ public final class WhatIfReport {
                 item("the plan that was found failed the check and is not shown: "
                         + found.planned().verdict().findings().get(0));
             }
+        }
+    }
+
+    private void noPlan(Outcome.NoPlan none) {
+        Clash clash = none.clash();
+        if (!none.provedImpossible()) {
+            item("no plan was found in the time given, and it is not proved that there is none");
+        } else if (clash == null) {
+            item("there is no plan");
+        } else {
+            item("there is no plan: " + ClashText.words(clash));
+            text.append(ClashText.items(clash, "     "));
         }
     }
 
@@ -172,10 +189,6 @@ public final class WhatIfReport {
 
     private static String days(int days) {
         return days + (days == 1 ? " day" : " days");
-    }
-
-    private static String miss(Shortfall.Miss miss) {
-        return miss.wish().sentence() + ", missed by " + Show.number(100 * miss.share()) + " %";
     }
 
     private void item(String sentence) {
@@ -456,22 +469,10 @@ public final class WhatIfReport {
             map.put("new", planned(plan.planned()));
         } else if (outcome instanceof Outcome.NoPlan none) {
             map.put("outcome", none.provedImpossible() ? "no-plan" : "not-found-in-time");
-            map.put("nearestPlanMisses", misses(none.misses()));
+            map.put("clashes", ClashText.data(none.clash()));
         } else {
             map.put("outcome", "nothing-to-cook");
         }
         return map;
-    }
-
-    private static List<Map<String, Object>> misses(List<Shortfall.Miss> misses) {
-        List<Map<String, Object>> list = new ArrayList<>();
-        misses.forEach(miss -> {
-            Map<String, Object> map = new LinkedHashMap<>();
-            map.put("wish", miss.wish().sentence());
-            map.put("kind", miss.wish().kind().name());
-            map.put("missedByShare", miss.share());
-            list.add(map);
-        });
-        return list;
     }
 }

@@ -1,9 +1,7 @@
 package packpot.report;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -54,13 +52,9 @@ public final class WhyNotReport {
     }
 
     private static String clash(Clash clash, String number) {
-        StringBuilder text = new StringBuilder(paragraph(
-                clash.parts().size() == 1
-                        ? "Clash" + number + ". This cannot be had at all with these foods:"
-                        : "Clash" + number + ". These cannot all be had together"
-                                + (clash.irreducible() ? "; without any one of them the others can:" : ":")));
-        clash.parts().forEach(part -> text.append(item(part)));
-        return text.toString();
+        String words = ClashText.words(clash);
+        return paragraph("Clash" + number + ". " + Character.toUpperCase(words.charAt(0)) + words.substring(1))
+                + ClashText.items(clash, INDENT);
     }
 
     private static Set<String> apartFromTheDog(Clash clash) {
@@ -72,16 +66,8 @@ public final class WhyNotReport {
     }
 
     private static String sameForAnotherDog(Clash clash, String number) {
-        StringBuilder text = new StringBuilder(paragraph("Clash" + number + ". The same for another dog:"));
-        clash.parts().stream().filter(part -> !part.wish().who().isEmpty()).forEach(part -> text.append(item(part)));
-        return text.toString();
-    }
-
-    private static String item(Clash.Part part) {
-        return Wrap.item(
-                part.wish().sentence() + (part.figures().isEmpty() ? "" : " - " + part.figures()),
-                INDENT,
-                TextReport.WIDTH);
+        return paragraph("Clash" + number + ". The same for another dog:")
+                + ClashText.items(clash, part -> !part.wish().who().isEmpty(), INDENT);
     }
 
     private static String mends(WhyNot.Answer.NoPlan answer) {
@@ -121,18 +107,38 @@ public final class WhyNotReport {
 
     /** The whole explanation, for programs. */
     public static String json(WhyNot.Answer.NoPlan answer) {
+        return JsonReport.of(data(answer));
+    }
+
+    /**
+     * The same as the answer to another question, which a scenario without a plan leaves open.
+     *
+     * @param marker the field by which programs know what that question's command prints
+     */
+    public static String insteadJson(String marker, WhyNot.Answer.NoPlan answer) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put(marker, JsonReport.FORMAT);
+        root.put("whyNot", data(answer));
+        return JsonReport.of(root);
+    }
+
+    private static Map<String, Object> data(WhyNot.Answer.NoPlan answer) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("packpotWhyNot", JsonReport.FORMAT);
         root.put("household", answer.household().name());
         root.put("hasPlan", false);
         root.put("currency", answer.household().currency());
-        root.put("clashes", answer.clashes().stream().map(WhyNotReport::data).toList());
+        root.put(
+                "clashes",
+                answer.clashes().stream()
+                        .flatMap(clash -> ClashText.data(clash).stream())
+                        .toList());
         root.put("allClashes", answer.allClashes());
         root.put("mends", answer.mends().stream().map(WhyNotReport::data).toList());
         root.put("foodsTried", answer.foodsTried());
         root.put("notTried", answer.notTried());
         root.put("disclaimer", Disclaimer.TEXT);
-        return JsonReport.of(root);
+        return root;
     }
 
     /** The first clash, for programs; the form of the command that plans. */
@@ -141,7 +147,7 @@ public final class WhyNotReport {
         root.put("packpotPlan", JsonReport.FORMAT);
         root.put("household", household);
         root.put("plan", null);
-        root.put("clashes", clash == null ? List.of() : List.of(data(clash)));
+        root.put("clashes", ClashText.data(clash));
         return JsonReport.of(root);
     }
 
@@ -157,31 +163,21 @@ public final class WhyNotReport {
         return JsonReport.of(root);
     }
 
-    /** The same for people. */
-    public static String hasPlanText(Plan plan, String scenario) {
+    /**
+     * The same for people.
+     *
+     * @param changed whether the plan is of the scenario after changes
+     */
+    public static String hasPlanText(Plan plan, String scenario, boolean changed) {
+        if (changed) {
+            return paragraph(
+                    "There is a plan for " + plan.household() + " after what changes that meets every wish, at "
+                            + Show.money(plan.cost().perDay(), plan.currency())
+                            + " a day. The command what-if with the same changes shows it beside the plan now.");
+        }
         return paragraph("There is a plan for " + plan.household() + " that meets every wish, at "
                         + Show.money(plan.cost().perDay(), plan.currency()) + " a day. To see it:")
                 + INDENT + "packpot plan " + scenario + "\n";
-    }
-
-    private static Map<String, Object> data(Clash clash) {
-        List<Map<String, Object>> wishes = new ArrayList<>();
-        for (Clash.Part part : clash.parts()) {
-            Map<String, Object> wish = new LinkedHashMap<>();
-            wish.put("wish", part.wish().sentence());
-            wish.put("kind", part.wish().kind().name());
-            wish.put("dog", part.wish().who().isEmpty() ? null : part.wish().who());
-            wish.put("about", part.wish().what());
-            wish.put("atLeast", part.atLeast());
-            wish.put("asked", part.asked());
-            wish.put("reached", part.reached());
-            wish.put("unit", part.unit().isEmpty() ? null : part.unit());
-            wishes.add(wish);
-        }
-        Map<String, Object> data = new LinkedHashMap<>();
-        data.put("irreducible", clash.irreducible());
-        data.put("wishes", wishes);
-        return data;
     }
 
     private static Map<String, Object> data(WayOut mend) {

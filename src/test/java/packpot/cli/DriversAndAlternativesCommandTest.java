@@ -100,13 +100,19 @@ class DriversAndAlternativesCommandTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"drivers", "alternatives"})
-    void withoutAPlanItSaysSoAndWhatStandsInTheWay(String command) throws IOException {
+    void withoutAPlanItSaysWhyNotAndWhatWouldMendIt(String command) throws IOException {
         Path scenario = Files.writeString(
                 folder.resolve("no-zinc.json"),
                 Demo.text(Demo.file("tiny-freezer")).replaceAll("(?m)^.*zinc gluconate.*\\R", ""));
         Run run = Run.of(command, scenario.toString());
         assertThat(run.exitCode()).isEqualTo(4);
-        assertThat(run.err()).contains("There is no plan");
-        assertThat(run.out()).contains("zinc at least");
+        assertThat(run.err()).contains("The scenario has no plan as it stands");
+        assertThat(run.out()).contains("zinc at least", "What would mend it", "add zinc");
+        assertThat(run.lines()).allMatch(line -> line.length() <= 80);
+        Run json = Run.of(command, scenario.toString(), "--json");
+        assertThat(json.exitCode()).isEqualTo(4);
+        assertFollows(command + ".schema.json", json.out());
+        assertFollows(
+                "why-not.schema.json", JSON.readTree(json.out()).path("whyNot").toString());
     }
 }

@@ -138,7 +138,8 @@ class WhatIfCommandTest {
     void aChangeWithoutAPlanEndsWithItsOwnCode() {
         Run run = Run.of("what-if", SCENARIO, "--change", "budget: €1");
         assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.NO_PLAN);
-        assertThat(run.out()).contains("there is no plan").contains("missed by");
+        assertThat(run.out()).contains("there is no plan", "spend at most €1.00 - at least", "told by packpot why-not");
+        assertThat(run.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
     }
 
     @Test
@@ -149,8 +150,29 @@ class WhatIfCommandTest {
                 Files.readString(Path.of(SCENARIO)).replace("\"currency\"", "\"budget\": \"€1\",\n  \"currency\""));
         Run run = Run.of("what-if", scenario.toString(), "--change", "days: 7");
         assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.NO_PLAN);
-        assertThat(run.err()).contains("has no plan as it stands");
-        assertThat(run.out()).contains("spend at most");
-        assertThat(Run.of("losses", scenario.toString()).exitCode()).isEqualTo(ExitCode.NO_PLAN);
+        assertThat(run.err())
+                .contains("The scenario has no plan as it stands, so there is nothing to compare with. Why:");
+        assertThat(run.out()).contains("spend at most", "What would mend it", "spend up to");
+        Run losses = Run.of("losses", scenario.toString(), "--json");
+        assertThat(losses.exitCode()).isEqualTo(ExitCode.NO_PLAN);
+        assertThat(schemaErrors("losses.schema.json", losses.out())).isEmpty();
+        assertThat(schemaErrors(
+                        "why-not.schema.json",
+                        new JsonMapper().readTree(losses.out()).path("whyNot").toString()))
+                .isEmpty();
+    }
+
+    @Test
+    void aChangeWithoutAPlanIsPrintedForProgramsAsDescribed() throws IOException {
+        Run run = Run.of("what-if", SCENARIO, "--json", "--change", "budget: €1");
+        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.NO_PLAN);
+        assertThat(schemaErrors("what-if.schema.json", run.out())).isEmpty();
+        assertThat(new JsonMapper()
+                        .readTree(run.out())
+                        .path("alternatives")
+                        .path(0)
+                        .path("clashes")
+                        .size())
+                .isEqualTo(1);
     }
 }

@@ -44,6 +44,16 @@ class WhyNotCommandTest {
     }
 
     @Test
+    void whyNotExplainsAScenarioAfterAChange() {
+        Run ended = Run.of("why-not", FOLDER + "has-a-plan.json", "--change", "budget: $1");
+        assertThat(ended.exitCode()).isEqualTo(ExitCode.NO_PLAN);
+        assertThat(ended.out()).contains("spend at most $1.00", "spend up to");
+        Run has = Run.of("why-not", FOLDER + "has-a-plan.json", "--change", "days: 6");
+        assertThat(has.exitCode()).isEqualTo(ExitCode.DONE);
+        assertThat(has.out()).startsWith("There is a plan for Moss and Pip after what changes");
+    }
+
+    @Test
     void whyNotOfAScenarioWithAPlanSaysSo() {
         Run ended = Run.of("why-not", FOLDER + "has-a-plan.json");
         assertThat(ended.exitCode()).isEqualTo(ExitCode.DONE);

@@ -20,6 +20,7 @@ import packpot.household.Recipe;
 import packpot.household.RecipeScenario;
 import packpot.household.Recipes;
 import packpot.household.ScenarioException;
+import packpot.household.Wish;
 import packpot.plan.Plan;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -178,9 +179,15 @@ class RecipeMenderTest {
         Mend.Outcome outcome =
                 MENDER.mend(Mend.Way.ADDITIONS_ONLY, rice, LIMITS).outcome();
         assertThat(outcome).isInstanceOf(Mend.Outcome.None.class);
-        assertThat(((Mend.Outcome.None) outcome).misses())
-                .isNotEmpty()
-                .anySatisfy(miss -> assertThat(miss.wish().sentence()).contains("g per 1000 kcal"));
+        Clash clash = ((Mend.Outcome.None) outcome).clash();
+        if (clash == null) {
+            throw new AssertionError("no clash is told");
+        }
+        assertThat(clash.irreducible()).isTrue();
+        assertThat(clash.parts()).anySatisfy(part -> {
+            assertThat(part.wish().kind()).isEqualTo(Wish.Kind.NUTRIENT_MINIMUM);
+            assertThat(part.figures()).contains("can be reached");
+        });
     }
 
     @Test
