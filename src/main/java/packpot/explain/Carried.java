@@ -72,10 +72,8 @@ public record Carried(
     static Household afterBuying(Household changed, Plan old) {
         Map<String, Plan.Purchase> bought = purchases(old);
         return changed.withPantry(changed.pantry().stream()
-                .map(item -> with(
-                        item,
-                        item.onHandGrams() + boughtGrams(bought.get(item.food().id())),
-                        item.mustUseGrams()))
+                .map(item -> item.withOnHand(
+                        item.onHandGrams() + boughtGrams(bought.get(item.food().id()))))
                 .toList());
     }
 
@@ -91,28 +89,10 @@ public record Carried(
                     boolean spoils = item.food().kitchen().keeps() == Keeps.PERISHABLE
                             && !item.food().isSupplement();
                     double left = Math.max(0, item.onHandGrams() - line.fromHandGrams());
-                    return with(
-                            item,
-                            left + (spoils ? 0 : line.leftOverGrams()),
-                            Math.min(left, Math.max(0, item.mustUseGrams() - line.usedGrams())));
+                    return item.withOnHand(left + (spoils ? 0 : line.leftOverGrams()))
+                            .withMustUse(Math.min(left, Math.max(0, item.mustUseGrams() - line.usedGrams())));
                 })
                 .toList());
-    }
-
-    private static PantryItem with(PantryItem item, double onHandGrams, double mustUseGrams) {
-        return new PantryItem(
-                item.food(),
-                item.preparation(),
-                item.packGrams(),
-                item.packAsBoughtGrams(),
-                item.packName(),
-                item.packPrice(),
-                onHandGrams,
-                mustUseGrams,
-                item.atMostGrams(),
-                item.wholePacksOnly(),
-                item.outOfStock(),
-                item.place());
     }
 
     private static Map<String, Plan.Purchase> purchases(Plan plan) {

@@ -43,7 +43,7 @@ final class OtherWays {
     /** Supplements may go into the pot or into a bowl, wherever they help. */
     Optional<WayOut> placedEither() {
         Household either = household.withPantry(household.pantry().stream()
-                .map(item -> item.food().isSupplement() ? placed(item) : item)
+                .map(item -> item.food().isSupplement() ? item.withPlace(Place.EITHER) : item)
                 .toList());
         if (either.equals(household)) {
             return Optional.empty();
@@ -60,7 +60,7 @@ final class OtherWays {
                             + (toBowl
                                     ? " go on top of the bowl of " + whose(plan, item)
                                     : " be stirred into the batch"));
-                    pantry.add(placed(item));
+                    pantry.add(item.withPlace(Place.EITHER));
                 } else {
                     pantry.add(item);
                 }
@@ -81,10 +81,8 @@ final class OtherWays {
     /** Each dog may have one more addition. */
     Optional<WayOut> oneMoreAddition() {
         Shape shape = household.shape();
-        Household more = household.withShape(Loosening.moreAdditions(
-                shape,
-                shape.mostAdditions() + 1,
-                Math.max(shape.mostAdditions(), shape.mostAdditionsSpecialNeeds()) + 1));
+        Household more = household.withShape(shape.withMostAdditions(
+                shape.mostAdditions() + 1, Math.max(shape.mostAdditions(), shape.mostAdditionsSpecialNeeds()) + 1));
         return repair.plan(more).flatMap(planned -> {
             Needs needs = Needs.of(household, knowledge);
             List<String> changes = new ArrayList<>();
@@ -101,22 +99,6 @@ final class OtherWays {
                     ? Optional.empty()
                     : Optional.of(priced(WayOut.Kind.ADDITION, changes, List.of(), List.of(planned)));
         });
-    }
-
-    private static PantryItem placed(PantryItem item) {
-        return new PantryItem(
-                item.food(),
-                item.preparation(),
-                item.packGrams(),
-                item.packAsBoughtGrams(),
-                item.packName(),
-                item.packPrice(),
-                item.onHandGrams(),
-                item.mustUseGrams(),
-                item.atMostGrams(),
-                item.wholePacksOnly(),
-                item.outOfStock(),
-                Place.EITHER);
     }
 
     private static boolean inPot(Plan plan, PantryItem item) {
@@ -153,11 +135,7 @@ final class OtherWays {
     }
 
     private static Household days(Household household, int days) {
-        return household.withKitchen(Rest.kitchen(
-                household.kitchen(),
-                days,
-                household.kitchen().mostBags(),
-                household.kitchen().freezer()));
+        return household.withKitchen(household.kitchen().withDays(days));
     }
 
     private record Split(List<Dog> larger, List<Dog> smaller, double bound) {}
@@ -226,7 +204,9 @@ final class OtherWays {
         // What both pots must use together need not all go into one of them.
         Household some = household
                 .withDogs(dogs)
-                .withPantry(household.pantry().stream().map(OtherWays::free).toList());
+                .withPantry(household.pantry().stream()
+                        .map(item -> item.withMustUse(0))
+                        .toList());
         Needs needs = Needs.of(some, knowledge);
         return FoodMends.relaxedCost(
                 RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
@@ -235,22 +215,6 @@ final class OtherWays {
                 List.of(),
                 some,
                 deadline);
-    }
-
-    private static PantryItem free(PantryItem item) {
-        return new PantryItem(
-                item.food(),
-                item.preparation(),
-                item.packGrams(),
-                item.packAsBoughtGrams(),
-                item.packName(),
-                item.packPrice(),
-                item.onHandGrams(),
-                0,
-                item.atMostGrams(),
-                item.wholePacksOnly(),
-                item.outOfStock(),
-                item.place());
     }
 
     private Optional<WayOut> parted(Split split) {

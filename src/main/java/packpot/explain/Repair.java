@@ -52,14 +52,7 @@ final class Repair {
                 return Optional.empty();
             }
             // A plan that just misses a limit once the kitchen has rounded it is looked for again with more in reserve.
-            Household careful = household.withRules(new Rules(
-                    rules.margin(),
-                    rules.energyBand(),
-                    rules.roundingReserve() * times,
-                    rules.sodiumMostGramsPer1000Kcal(),
-                    rules.leftoverWorthShare(),
-                    rules.foodRoundingGrams(),
-                    rules.oilRoundingGrams()));
+            Household careful = household.withRules(rules.withRoundingReserve(rules.roundingReserve() * times));
             Planner.Result result =
                     new Planner(knowledge, solver).plan(careful, deadline.limits(PLAN_SECONDS, PLAN_GAP));
             if (!(result instanceof Planner.Result.Planned planned)) {

@@ -21,19 +21,19 @@ final class Rest {
         Freezer freezer = kitchen.freezer();
         Double taken = plan.batch().freezerMl();
         return laterDay(household, plan)
-                .withKitchen(kitchen(
-                        kitchen,
-                        kitchen.days(),
-                        bags == null
-                                ? null
-                                : (Integer) Math.max(0, bags - plan.batch().bags()),
-                        freezer == null || taken == null
-                                ? freezer
-                                : new Freezer(
-                                        freezer.ratedMl(),
-                                        freezer.usableShare(),
-                                        freezer.takenMl() + taken,
-                                        freezer.packingShare())));
+                .withKitchen(kitchen.withMostBags(
+                                bags == null
+                                        ? null
+                                        : (Integer)
+                                                Math.max(0, bags - plan.batch().bags()))
+                        .withFreezer(
+                                freezer == null || taken == null
+                                        ? freezer
+                                        : new Freezer(
+                                                freezer.ratedMl(),
+                                                freezer.usableShare(),
+                                                freezer.takenMl() + taken,
+                                                freezer.packingShare())));
     }
 
     /** For a later cook day: what is on hand and money are shared; bags are bought anew, the freezer is empty again. */
@@ -56,35 +56,8 @@ final class Rest {
             return item;
         }
         Double atMost = item.atMostGrams();
-        return new PantryItem(
-                item.food(),
-                item.preparation(),
-                item.packGrams(),
-                item.packAsBoughtGrams(),
-                item.packName(),
-                item.packPrice(),
-                Math.max(0, item.onHandGrams() - line.fromHandGrams()),
-                Math.max(0, item.mustUseGrams() - line.usedGrams()),
-                atMost == null ? null : (Double) Math.max(0, atMost - line.usedGrams()),
-                item.wholePacksOnly(),
-                item.outOfStock(),
-                item.place());
-    }
-
-    /** A kitchen that cooks for other days, with other bags and freezer. */
-    static Kitchen kitchen(Kitchen kitchen, int days, @Nullable Integer bags, @Nullable Freezer freezer) {
-        return new Kitchen(
-                days,
-                kitchen.mealsPerDay(),
-                kitchen.potMl(),
-                kitchen.potFillShare(),
-                kitchen.mostPotLoads(),
-                kitchen.binMl(),
-                kitchen.bagName(),
-                kitchen.bagUsableMl(),
-                bags,
-                freezer,
-                kitchen.fridgeDays(),
-                kitchen.mixDensityGramsPerMl());
+        return item.withOnHand(Math.max(0, item.onHandGrams() - line.fromHandGrams()))
+                .withMustUse(Math.max(0, item.mustUseGrams() - line.usedGrams()))
+                .withAtMost(atMost == null ? null : (Double) Math.max(0, atMost - line.usedGrams()));
     }
 }

@@ -71,116 +71,41 @@ public record Household(
 
     /** The same household with other dogs. */
     public Household withDogs(List<Dog> other) {
-        return new Household(
-                name,
-                start,
-                currency,
-                units,
-                profile,
-                maintenance,
-                growth,
-                foodEnergy,
-                other,
-                coming,
-                kitchen,
-                pantry,
-                shape,
-                rules,
-                budget,
-                defaults,
-                cautions);
+        return with(other, kitchen, pantry, shape, rules, budget);
     }
 
     /** The same household with another kitchen. */
     public Household withKitchen(Kitchen other) {
-        return new Household(
-                name,
-                start,
-                currency,
-                units,
-                profile,
-                maintenance,
-                growth,
-                foodEnergy,
-                dogs,
-                coming,
-                other,
-                pantry,
-                shape,
-                rules,
-                budget,
-                defaults,
-                cautions);
+        return with(dogs, other, pantry, shape, rules, budget);
     }
 
     /** The same household with another pantry. */
     public Household withPantry(List<PantryItem> other) {
-        return new Household(
-                name,
-                start,
-                currency,
-                units,
-                profile,
-                maintenance,
-                growth,
-                foodEnergy,
-                dogs,
-                coming,
-                kitchen,
-                other,
-                shape,
-                rules,
-                budget,
-                defaults,
-                cautions);
+        return with(dogs, kitchen, other, shape, rules, budget);
     }
 
     /** The same household with another shape of the recipe. */
     public Household withShape(Shape other) {
-        return new Household(
-                name,
-                start,
-                currency,
-                units,
-                profile,
-                maintenance,
-                growth,
-                foodEnergy,
-                dogs,
-                coming,
-                kitchen,
-                pantry,
-                other,
-                rules,
-                budget,
-                defaults,
-                cautions);
+        return with(dogs, kitchen, pantry, other, rules, budget);
     }
 
     /** The same household with other rules. */
     public Household withRules(Rules other) {
-        return new Household(
-                name,
-                start,
-                currency,
-                units,
-                profile,
-                maintenance,
-                growth,
-                foodEnergy,
-                dogs,
-                coming,
-                kitchen,
-                pantry,
-                shape,
-                other,
-                budget,
-                defaults,
-                cautions);
+        return with(dogs, kitchen, pantry, shape, other, budget);
     }
 
     /** The same household with another budget. */
     public Household withBudget(@Nullable Double other) {
+        return with(dogs, kitchen, pantry, shape, rules, other);
+    }
+
+    private Household with(
+            List<Dog> otherDogs,
+            Kitchen otherKitchen,
+            List<PantryItem> otherPantry,
+            Shape otherShape,
+            Rules otherRules,
+            @Nullable Double otherBudget) {
         return new Household(
                 name,
                 start,
@@ -190,13 +115,13 @@ public record Household(
                 maintenance,
                 growth,
                 foodEnergy,
-                dogs,
+                otherDogs,
                 coming,
-                kitchen,
-                pantry,
-                shape,
-                rules,
-                other,
+                otherKitchen,
+                otherPantry,
+                otherShape,
+                otherRules,
+                otherBudget,
                 defaults,
                 cautions);
     }

@@ -38,17 +38,46 @@ public record Kitchen(
 
     /** The same kitchen, cooking for another number of days. */
     public Kitchen withDays(int other) {
+        return with(other, mostPotLoads, binMl, mostBags, freezer);
+    }
+
+    /** The same kitchen, in which the pot may be filled so many times. */
+    public Kitchen withMostPotLoads(int other) {
+        return with(days, other, binMl, mostBags, freezer);
+    }
+
+    /** The same kitchen with another tub, in ml; null for one that sets no limit. */
+    public Kitchen withBinMl(@Nullable Double other) {
+        return with(days, mostPotLoads, other, mostBags, freezer);
+    }
+
+    /** The same kitchen with so many bags; null for no limit. */
+    public Kitchen withMostBags(@Nullable Integer other) {
+        return with(days, mostPotLoads, binMl, other, freezer);
+    }
+
+    /** The same kitchen with another freezer; null for one that sets no limit. */
+    public Kitchen withFreezer(@Nullable Freezer other) {
+        return with(days, mostPotLoads, binMl, mostBags, other);
+    }
+
+    private Kitchen with(
+            int otherDays,
+            int otherLoads,
+            @Nullable Double otherBinMl,
+            @Nullable Integer otherBags,
+            @Nullable Freezer otherFreezer) {
         return new Kitchen(
-                other,
+                otherDays,
                 mealsPerDay,
                 potMl,
                 potFillShare,
-                mostPotLoads,
-                binMl,
+                otherLoads,
+                otherBinMl,
                 bagName,
                 bagUsableMl,
-                mostBags,
-                freezer,
+                otherBags,
+                otherFreezer,
                 fridgeDays,
                 mixDensityGramsPerMl);
     }

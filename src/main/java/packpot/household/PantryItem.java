@@ -51,52 +51,64 @@ public record PantryItem(
 
     /** The same food, which need not and may be used in any amount. */
     public PantryItem withoutWishes() {
-        return new PantryItem(
-                food,
-                preparation,
-                packGrams,
-                packAsBoughtGrams,
-                packName,
-                packPrice,
-                onHandGrams,
-                0,
-                null,
-                false,
-                outOfStock,
-                place);
+        return with(preparation, onHandGrams, 0, null, false, outOfStock, place);
     }
 
     /** The same food cooked another way, for another place. */
     public PantryItem prepared(Preparation other, Place where) {
-        return new PantryItem(
-                food,
-                other,
-                packGrams,
-                packAsBoughtGrams,
-                packName,
-                packPrice,
-                onHandGrams,
-                mustUseGrams,
-                atMostGrams,
-                wholePacksOnly,
-                outOfStock,
-                where);
+        return with(other, onHandGrams, mustUseGrams, atMostGrams, wholePacksOnly, outOfStock, where);
+    }
+
+    /** The same food for another place. */
+    public PantryItem withPlace(Place where) {
+        return prepared(preparation, where);
     }
 
     /** The same food with so much of it in the house. */
     public PantryItem withOnHand(double grams) {
+        return with(preparation, grams, mustUseGrams, atMostGrams, wholePacksOnly, outOfStock, place);
+    }
+
+    /** The same food, of which at least so much goes into the pot. */
+    public PantryItem withMustUse(double grams) {
+        return with(preparation, onHandGrams, grams, atMostGrams, wholePacksOnly, outOfStock, place);
+    }
+
+    /** The same food, of which at most so much is used; null for no such wish. */
+    public PantryItem withAtMost(@Nullable Double grams) {
+        return with(preparation, onHandGrams, mustUseGrams, grams, wholePacksOnly, outOfStock, place);
+    }
+
+    /** The same food, of which a part of a pack may be left. */
+    public PantryItem withOpenPacks() {
+        return with(preparation, onHandGrams, mustUseGrams, atMostGrams, false, outOfStock, place);
+    }
+
+    /** The same food, which the shop has. */
+    public PantryItem inStock() {
+        return with(preparation, onHandGrams, mustUseGrams, atMostGrams, wholePacksOnly, false, place);
+    }
+
+    private PantryItem with(
+            Preparation how,
+            double onHand,
+            double mustUse,
+            @Nullable Double atMost,
+            boolean wholePacks,
+            boolean out,
+            Place where) {
         return new PantryItem(
                 food,
-                preparation,
+                how,
                 packGrams,
                 packAsBoughtGrams,
                 packName,
                 packPrice,
-                grams,
-                mustUseGrams,
-                atMostGrams,
-                wholePacksOnly,
-                outOfStock,
-                place);
+                onHand,
+                mustUse,
+                atMost,
+                wholePacks,
+                out,
+                where);
     }
 }

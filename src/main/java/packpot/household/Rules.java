@@ -23,6 +23,37 @@ public record Rules(
     /** Below this a coarse step would be more than the reserve that the limits keep for rounding. */
     private static final double COARSE_FROM_GRAMS = 1000;
 
+    /** The same rules with another margin, as a share. */
+    public Rules withMargin(double other) {
+        return with(other, energyBand, roundingReserve, foodRoundingGrams, oilRoundingGrams);
+    }
+
+    /** The same rules with another energy band, as a share. */
+    public Rules withEnergyBand(double other) {
+        return with(margin, other, roundingReserve, foodRoundingGrams, oilRoundingGrams);
+    }
+
+    /** The same rules with another reserve on every limit, as a share. */
+    public Rules withRoundingReserve(double other) {
+        return with(margin, energyBand, other, foodRoundingGrams, oilRoundingGrams);
+    }
+
+    /** The same rules, all foods weighed as finely, in grams. */
+    public Rules withRounding(double grams) {
+        return with(margin, energyBand, roundingReserve, grams, grams);
+    }
+
+    private Rules with(double otherMargin, double otherBand, double otherReserve, double foodGrams, double oilGrams) {
+        return new Rules(
+                otherMargin,
+                otherBand,
+                otherReserve,
+                sodiumMostGramsPer1000Kcal,
+                leftoverWorthShare,
+                foodGrams,
+                oilGrams);
+    }
+
     /** How finely this much of a food is weighed into the pot, in grams. */
     public double stepGrams(PantryItem item, Shape shape, double grams) {
         boolean fine = grams < COARSE_FROM_GRAMS

@@ -55,14 +55,74 @@ public record Shape(
         return stage == LifeStage.ADULT ? mostAdditions : mostAdditionsSpecialNeeds;
     }
 
+    /** The same shape with other bands. */
+    public Shape withBands(List<Band> other) {
+        return with(other, oneFoodMost, fewestFoods, mostFoods, mostStirredIn);
+    }
+
+    /** The same shape with another limit of any single food, as a share of cooked mass. */
+    public Shape withOneFoodMost(double share) {
+        return with(bands, share, fewestFoods, mostFoods, mostStirredIn);
+    }
+
     /** The same shape with another least number of foods. */
-    Shape withFewestFoods(int fewest) {
+    public Shape withFewestFoods(int fewest) {
+        return with(bands, oneFoodMost, fewest, mostFoods, mostStirredIn);
+    }
+
+    /** The same shape with another greatest number of foods. */
+    public Shape withMostFoods(int most) {
+        return with(bands, oneFoodMost, fewestFoods, most, mostStirredIn);
+    }
+
+    /** The same shape with another greatest number of supplements stirred in. */
+    public Shape withMostStirredIn(int most) {
+        return with(bands, oneFoodMost, fewestFoods, mostFoods, most);
+    }
+
+    /** The same shape with other greatest numbers of additions to a bowl, of adults and of dogs with special needs. */
+    public Shape withMostAdditions(int adults, int specialNeeds) {
         return new Shape(
                 bands,
                 oneFoodMost,
-                fewest,
+                fewestFoods,
                 mostFoods,
                 mostStirredIn,
+                adults,
+                specialNeeds,
+                additionsMostMassShare,
+                additionsMostEnergyShare,
+                smallestUsefulShare,
+                smallestUsefulShareMinor,
+                minorGroups,
+                usualKcalPerGram);
+    }
+
+    /** The same shape with other smallest amounts of a food that is used, as shares of the expected batch. */
+    public Shape withSmallestUseful(double share, double minorShare) {
+        return new Shape(
+                bands,
+                oneFoodMost,
+                fewestFoods,
+                mostFoods,
+                mostStirredIn,
+                mostAdditions,
+                mostAdditionsSpecialNeeds,
+                additionsMostMassShare,
+                additionsMostEnergyShare,
+                share,
+                minorShare,
+                minorGroups,
+                usualKcalPerGram);
+    }
+
+    private Shape with(List<Band> otherBands, double otherOneFoodMost, int fewest, int most, int stirredIn) {
+        return new Shape(
+                otherBands,
+                otherOneFoodMost,
+                fewest,
+                most,
+                stirredIn,
                 mostAdditions,
                 mostAdditionsSpecialNeeds,
                 additionsMostMassShare,

@@ -203,11 +203,7 @@ class WhyNotTest {
         Integer bags = mend.planned().get(0).household().kitchen().mostBags();
         assertThat(bags).isNotNull();
         Household oneLess = household("bags");
-        oneLess = oneLess.withKitchen(Rest.kitchen(
-                oneLess.kitchen(),
-                oneLess.kitchen().days(),
-                bags - 1,
-                oneLess.kitchen().freezer()));
+        oneLess = oneLess.withKitchen(oneLess.kitchen().withMostBags(bags - 1));
         assertThat(new Planner(KNOWLEDGE, new OrToolsSolver()).plan(oneLess, new SolveLimits(60, 1)))
                 .isInstanceOf(Planner.Result.NoPlan.class);
     }

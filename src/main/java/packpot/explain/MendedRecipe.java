@@ -1,0 +1,88 @@
+package packpot.explain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import packpot.food.Food;
+import packpot.household.GuessedPrices;
+import packpot.household.Household;
+import packpot.household.PantryItem;
+import packpot.household.Recipe;
+import packpot.plan.Plan;
+
+/** What becomes of a recipe in the plan that mends it. */
+final class MendedRecipe {
+
+    private MendedRecipe() {}
+
+    static Mend.Outcome.Planned of(
+            Mend.Way way,
+            Recipe recipe,
+            double scale,
+            Planner.Result.Planned planned,
+            Household before,
+            List<String> left,
+            GuessedPrices guesses) {
+        Plan plan = planned.plan();
+        Set<String> own =
+                recipe.foods().stream().map(part -> part.item().food().id()).collect(Collectors.toSet());
+        double cooked = plan.pot().stream()
+                .filter(ingredient -> !ingredient.stirredIn() && own.contains(ingredient.food()))
+                .mapToDouble(Plan.Ingredient::cookedGrams)
+                .sum();
+        double shown = way == Mend.Way.SMALLEST_CHANGE ? scale : cooked / recipe.cookedFoodGrams();
+        List<Mend.Change> foods = changes(recipe, plan, shown);
+        double distance = 0;
+        for (int i = 0; i < recipe.foods().size(); i++) {
+            Mend.Change change = foods.get(i);
+            if (!change.supplement()) {
+                distance += recipe.foods().get(i).cookedGrams() / recipe.cookedGrams() * Math.abs(change.relative());
+            }
+        }
+        Map<String, PantryItem> items = new HashMap<>();
+        planned.household().pantry().forEach(item -> items.put(item.food().id(), item));
+        Set<String> owned = before.pantry().stream()
+                .filter(item -> !item.outOfStock())
+                .map(item -> item.food().id())
+                .collect(Collectors.toSet());
+        List<String> guessed = new ArrayList<>();
+        double cost = 0;
+        for (Plan.Purchase purchase : plan.shopping()) {
+            PantryItem item = items.get(purchase.food());
+            if (item == null) {
+                throw new IllegalStateException(purchase.food() + " is not in the pantry");
+            }
+            cost += purchase.usedGrams() * item.pricePerGram();
+            if (!owned.contains(purchase.food())) {
+                guessed.add(guesses.words(item, plan.currency()));
+            }
+        }
+        return new Mend.Outcome.Planned(
+                plan, planned.verdict(), shown, distance, foods, guessed, left, cost / plan.days());
+    }
+
+    private static List<Mend.Change> changes(Recipe recipe, Plan plan, double scale) {
+        Map<String, Plan.Ingredient> pot = new HashMap<>();
+        plan.pot().forEach(ingredient -> pot.put(ingredient.food(), ingredient));
+        List<Mend.Change> changes = new ArrayList<>();
+        for (Recipe.Part part : recipe.foods()) {
+            Food food = part.item().food();
+            Plan.Ingredient now = pot.remove(food.id());
+            changes.add(new Mend.Change(
+                    food.id(),
+                    food.label(),
+                    food.isSupplement(),
+                    part.grams(),
+                    part.grams() * scale,
+                    now == null ? 0 : now.grams()));
+        }
+        plan.pot().stream()
+                .filter(ingredient -> pot.containsKey(ingredient.food()))
+                .forEach(ingredient -> changes.add(new Mend.Change(
+                        ingredient.food(), ingredient.label(), ingredient.stirredIn(), 0, 0, ingredient.grams())));
+        return changes;
+    }
+}

@@ -1,0 +1,130 @@
+package packpot.report;
+
+import java.util.List;
+import java.util.Locale;
+import packpot.explain.Clash;
+import packpot.explain.Mend;
+import packpot.household.Household;
+import packpot.plan.Plan;
+import packpot.units.Show;
+
+/** How a recipe can be mended: each way with its foods and bowls, or with what stands in it. */
+final class RecipeMendsText {
+    private final List<Mend> mends;
+    private final Household household;
+    private final double recipeCostPerDay;
+    private final double bandShare;
+
+    /**
+     * A text.
+     *
+     * @param recipeCostPerDay money for the recipe as it stands, scaled to the energy that is needed
+     * @param bandShare of the cheapest recipe of its character
+     */
+    RecipeMendsText(List<Mend> mends, Household household, double recipeCostPerDay, double bandShare) {
+        this.mends = mends;
+        this.household = household;
+        this.recipeCostPerDay = recipeCostPerDay;
+        this.bandShare = bandShare;
+    }
+
+    void write(Page page) {
+        for (Mend mend : mends) {
+            page.title(words(mend.way()));
+            if (mend.outcome() instanceof Mend.Outcome.Planned planned) {
+                planned(page, mend.way(), planned);
+            } else if (mend.outcome() instanceof Mend.Outcome.None none) {
+                page.indented("No: " + none.reason() + ".");
+                Clash clash = none.clash();
+                if (clash != null) {
+                    page.indented("What stands in the way: " + ClashText.words(clash));
+                    page.raw(ClashText.items(clash, "  "));
+                }
+            }
+        }
+        if (!mends.isEmpty()) {
+            page.raw("\n");
+            page.paragraph(
+                    "The mends use the recipe's foods and supplements alone, the first also a little oil (with the"
+                            + " recipe's own within the household's share of it). The second is sought among all"
+                            + " supplements of the catalogue, the others look there only when the pantry's do not do."
+                            + " They keep "
+                            + Show.number(100 * household.rules().margin())
+                            + " % above every minimum (a recipe that is good already need not). How the pot looks, how"
+                            + " many foods it has and how many additions a bowl gets binds the first two not at all, the"
+                            + " third as far as the recipe itself keeps it; caps that a food carries for the dog's sake"
+                            + " bind all three. Pot, bags and freezer of the household hold, its budget does not. Each"
+                            + " mend passed the audit that every plan passes.");
+        }
+    }
+
+    String words(Mend.Way way) {
+        return switch (way) {
+            case ADDITIONS_ONLY -> "Mend 1: additions only, at least cost; the pot's proportions stay";
+            case SMALLEST_CHANGE -> "Mend 2: the smallest change of the amounts";
+            case CHEAPEST_ALIKE ->
+                "Mend 3: the cheapest with the same foods, shares within " + RecipeFigures.percent(bandShare)
+                        + " of theirs";
+        };
+    }
+
+    private void planned(Page page, Mend.Way way, Mend.Outcome.Planned planned) {
+        page.indented(scaled(way, planned));
+        TextTable table = new TextTable("rrrl").row("recipe", "now", "", "");
+        for (Mend.Change change : planned.foods()) {
+            table.row(
+                    change.recipeGrams() > 0 ? RecipeFigures.grams(change.recipeGrams()) : "-",
+                    RecipeFigures.grams(change.grams()),
+                    Double.isInfinite(change.relative())
+                            ? "new"
+                            : Math.abs(change.relative()) < RecipeFigures.NO_CHANGE
+                                    ? "same"
+                                    : RecipeFigures.signed(change.relative()),
+                    change.label());
+        }
+        page.table(table);
+        TextTable bowls = new TextTable("ll");
+        for (Plan.DogPlan dog : planned.plan().dogs()) {
+            bowls.row(dog.name(), Show.number(dog.potGramsPerDay()) + " g a day of the cooked pot");
+            for (Plan.Addition addition : dog.additions()) {
+                bowls.row(
+                        "",
+                        "+ " + addition.label() + ": " + addition.dose()
+                                + (addition.onDays().size() == planned.plan().days()
+                                        ? ", once a day"
+                                        : (addition.onDays().size() == 1 ? ", on day " : ", on days ")
+                                                + String.join(
+                                                        ", ",
+                                                        addition.onDays().stream()
+                                                                .map(String::valueOf)
+                                                                .toList())));
+            }
+        }
+        page.table(bowls);
+        page.indented(Show.money(planned.costPerDay(), planned.plan().currency()) + " a day for what is used, by"
+                + " weight; the recipe as it stands, scaled to the same energy, "
+                + Show.money(recipeCostPerDay, planned.plan().currency()) + ".");
+        planned.guessed().forEach(guess -> page.item("not in the pantry: " + guess));
+        planned.left().forEach(left -> page.item("the recipe passes it, so it does not bind: " + left));
+    }
+
+    private String scaled(Mend.Way way, Mend.Outcome.Planned planned) {
+        String size = Math.abs(planned.scale() - 1) < RecipeFigures.NO_CHANGE
+                ? "The batch keeps its size"
+                : String.format(
+                        Locale.ROOT,
+                        "%s times %.2f, to bring the energy that is needed",
+                        way == Mend.Way.ADDITIONS_ONLY ? "All foods" : "The batch",
+                        planned.scale());
+        return size
+                + switch (way) {
+                    case ADDITIONS_ONLY -> ".";
+                    case SMALLEST_CHANGE ->
+                        planned.distance() < RecipeFigures.NO_CHANGE
+                                ? "; beside that no food changes."
+                                : "; beside that foods change by " + RecipeFigures.percent(planned.distance())
+                                        + " in all, each counted by its share of the pot.";
+                    case CHEAPEST_ALIKE -> "; changes are beside that.";
+                };
+    }
+}
