@@ -1,8 +1,6 @@
 package packpot.cli;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Alternatives;
 import packpot.explain.Planner;
@@ -15,12 +13,7 @@ import packpot.report.TextReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Variety: plans at nearly the same cost whose foods differ as much as they can. */
 @Command(
@@ -44,15 +37,9 @@ import picocli.CommandLine.Spec;
             "  packpot alternatives scenarios/three-adults.json",
             "  packpot alternatives mine.json --within 3% --plans 4 --show 2"
         })
-final class AlternativesCommand implements Callable<Integer> {
+final class AlternativesCommand extends ScenarioCommand {
     private static final int MOST_PLANS = 5;
     private static final double MOST_WITHIN = 1;
-
-    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
-    private Path scenario;
-
-    @Mixin
-    private Output output;
 
     @Option(
             names = "--within",
@@ -78,28 +65,23 @@ final class AlternativesCommand implements Callable<Integer> {
             description = "longest time for all plans together; default: ${DEFAULT-VALUE}")
     private double seconds;
 
-    @Spec
-    private CommandSpec spec;
-
     @SuppressWarnings("NullAway.Init")
     AlternativesCommand() {}
 
     @Override
     public Integer call() throws ScenarioException, OutputException {
-        if (!(seconds > 0 && seconds <= 86_400)) {
-            throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
-        }
+        timeLimit(seconds);
         if (plans < 2 || plans > MOST_PLANS) {
-            throw new ParameterException(spec.commandLine(), "--plans is from 2 to " + MOST_PLANS);
+            throw wrongUse("--plans is from 2 to " + MOST_PLANS);
         }
         Integer shown = show;
         if (shown != null && (shown < 1 || shown > plans)) {
-            throw new ParameterException(spec.commandLine(), "--show is from 1 to " + plans + ", as --plans says");
+            throw wrongUse("--show is from 1 to " + plans + ", as --plans says");
         }
         double share = share();
         OrToolsSolver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        Household household = Scenarios.read(knowledge, scenario);
+        Household household = household(knowledge);
         Alternatives.Result result = Progress.during(
                 "Planning, then looking for plans that differ",
                 () -> new Alternatives(knowledge, solver)
@@ -110,46 +92,36 @@ final class AlternativesCommand implements Callable<Integer> {
                                 new SolveLimits(seconds, SolveLimits.USUAL.relativeGap()),
                                 seconds));
         if (result instanceof Alternatives.Result.NoBase none) {
-            return NoBasePlan.tell(
+            return noPlan(
                     none.none(),
                     knowledge,
                     solver,
-                    spec,
-                    output,
                     "packpotAlternatives",
                     "there is none that others could differ from");
         }
         Alternatives.Found found = ((Alternatives.Result.Several) result).found();
         if (!found.plans().get(0).planned().verdict().passed()) {
-            spec.commandLine()
-                    .getErr()
-                    .println("The cheapest plan failed the audit, so no others are shown beside it.");
+            say("The cheapest plan failed the audit, so no others are shown beside it.");
             return ExitCode.AUDIT_FAILED;
         }
         if (shown != null) {
             return showOne(found, shown);
         }
-        output.write(spec, output.json() ? AlternativesReport.json(found) : AlternativesReport.text(found));
+        print(() -> AlternativesReport.text(found), () -> AlternativesReport.json(found));
         return ExitCode.DONE;
     }
 
     private int showOne(Alternatives.Found found, int number) throws OutputException {
         if (number > found.plans().size()) {
-            spec.commandLine()
-                    .getErr()
-                    .println("There are " + found.plans().size() + " plans, so plan " + number + " cannot be shown: "
-                            + found.reason() + ".");
+            say("There are " + found.plans().size() + " plans, so plan " + number + " cannot be shown: "
+                    + found.reason() + ".");
             return ExitCode.NO_PLAN;
         }
         Planner.Result.Planned planned = found.plans().get(number - 1).planned();
-        output.write(
-                spec,
-                output.json()
-                        ? JsonReport.plan(planned.plan(), planned.verdict())
-                        : TextReport.of(
-                                planned.plan(),
-                                planned.verdict(),
-                                planned.household().units()));
+        print(
+                () -> TextReport.of(
+                        planned.plan(), planned.verdict(), planned.household().units()),
+                () -> JsonReport.plan(planned.plan(), planned.verdict()));
         return ExitCode.DONE;
     }
 
@@ -165,8 +137,6 @@ final class AlternativesCommand implements Callable<Integer> {
         } catch (NumberFormatException e) {
             // said below
         }
-        throw new ParameterException(
-                spec.commandLine(),
-                "--within is a percentage above 0 and at most 100, such as 5%; read \"" + within + "\"");
+        throw wrongUse("--within is a percentage above 0 and at most 100, such as 5%; read \"" + within + "\"");
     }
 }

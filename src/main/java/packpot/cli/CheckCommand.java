@@ -2,7 +2,6 @@ package packpot.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.RecipeAudit;
 import packpot.audit.RecipeVerdict;
@@ -17,14 +16,8 @@ import packpot.report.RecipeReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
-import packpot.units.Show;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Checks a recipe that somebody cooks, and mends it. */
 @Command(
@@ -51,10 +44,7 @@ import picocli.CommandLine.Spec;
             "  packpot check scenarios/three-adults.json --recipe scenarios/recipes/meat-and-rice.json",
             "  packpot check mine.json --swap \"chicken thigh=ground turkey\" --swap-by protein"
         })
-final class CheckCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "a scenario file: dogs, kitchen, pantry")
-    private Path scenario;
-
+final class CheckCommand extends ScenarioCommand {
     @Option(names = "--recipe", paramLabel = "FILE", description = "a recipe in a file of its own")
     private @Nullable Path recipe;
 
@@ -89,9 +79,6 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--no-mends", description = "check alone, look for no mends")
     private boolean noMends;
 
-    @Mixin
-    private Output output;
-
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
@@ -106,21 +93,17 @@ final class CheckCommand implements Callable<Integer> {
             description = "stop when a mend is proved to be within this of the best; default: ${DEFAULT-VALUE}")
     private double gapPercent;
 
-    @Spec
-    private CommandSpec spec;
-
     @SuppressWarnings("NullAway.Init")
     CheckCommand() {}
 
     @Override
     public Integer call() throws ScenarioException, OutputException {
-        range("--time-limit", seconds, 0.1, 86_400);
-        range("--gap", gapPercent, 0, 100);
+        SolveLimits limits = limits(seconds, gapPercent);
         range("--moved", movedPercent, 0, 1000);
         range("--band", bandPercent, 0, 100);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        RecipeScenario read = Scenarios.reader(knowledge).readWithRecipe(scenario, recipe);
+        RecipeScenario read = Scenarios.reader(knowledge).readWithRecipe(scenario(), recipe);
         RecipeSwap swap = swap(knowledge, read);
         RecipeVerdict verdict = RecipeAudit.check(read.recipe(), read.household(), knowledge);
         double band = bandPercent / 100;
@@ -128,10 +111,9 @@ final class CheckCommand implements Callable<Integer> {
                 ? List.of()
                 : Progress.during(
                         "Mending the recipe in three ways",
-                        () -> new RecipeMender(knowledge, solver, band)
-                                .all(read, new SolveLimits(seconds, gapPercent / 100)));
+                        () -> new RecipeMender(knowledge, solver, band).all(read, limits));
         RecipeReport report = new RecipeReport(read, knowledge, verdict, mends, swap, band);
-        output.write(spec, output.json() ? report.json() : report.text());
+        print(() -> report.text(), () -> report.json());
         return ExitCode.DONE;
     }
 
@@ -143,17 +125,7 @@ final class CheckCommand implements Callable<Integer> {
         try {
             return RecipeSwap.of(read, asked, by, movedPercent / 100, knowledge);
         } catch (RecipeSwap.NothingInCommonException e) {
-            throw new ParameterException(
-                    spec.commandLine(), "--swap-by " + by.key() + ": " + e.getMessage() + "; try --swap-by weight", e);
-        }
-    }
-
-    private void range(String option, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    option + " is from " + Show.number(least) + " to " + Show.number(most) + ", read "
-                            + Show.number(value));
+            throw wrongUse("--swap-by " + by.key() + ": " + e.getMessage() + "; try --swap-by weight", e);
         }
     }
 }

@@ -1,10 +1,7 @@
 package packpot.cli;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
@@ -24,11 +21,7 @@ import packpot.units.Price;
 import packpot.units.UnitException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The plan as it stands beside the plans after changes. */
 @Command(
@@ -68,27 +61,11 @@ import picocli.CommandLine.Spec;
             "  packpot what-if mine.json --change \"Moss: leaves\" --when bought",
             "  packpot what-if mine.json --changes asked.json --near 5%%"
         })
-final class WhatIfCommand implements Callable<Integer> {
+final class WhatIfCommand extends ScenarioCommand {
     private static final Pattern PERCENT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s*%\\s*");
 
-    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
-    private Path scenario;
-
-    @Option(
-            names = "--change",
-            paramLabel = "CHANGE",
-            description = "a change, such as \"days: 10\"; give the option again for more, which then hold together")
-    private List<String> changes = List.of();
-
-    @Option(
-            names = "--changes",
-            paramLabel = "FILE",
-            description = "changes from a JSON file: {\"changes\": [\"days: 10\"]} or {\"alternatives\": [{\"name\":"
-                    + " \"short\", \"changes\": [\"days: 7\"]}]}; those of --change hold beside them")
-    private @Nullable Path file;
-
-    @Option(names = "--alternatives", description = "each --change is a plan of its own, not all of them one plan")
-    private boolean alternatives;
+    @Mixin
+    private ChangeOptions changes;
 
     @Option(
             names = "--when",
@@ -133,28 +110,24 @@ final class WhatIfCommand implements Callable<Integer> {
             description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
     private double gapPercent;
 
-    @Mixin
-    private Output output;
-
-    @Spec
-    private CommandSpec spec;
-
     @SuppressWarnings("NullAway.Init")
     WhatIfCommand() {}
 
     @Override
     public Integer call() throws ScenarioException, OutputException {
+        SolveLimits limits = limits(seconds, gapPercent);
+        range("--moved", movedPercent, 0, 1_000_000);
         checkOptions();
-        List<Change.Question> questions = questions();
+        List<Change.Question> questions = changes.questions();
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
-        ScenarioChanges changed = Scenarios.changes(knowledge, scenario);
+        ScenarioChanges changed = Scenarios.changes(knowledge, scenario());
         if (fedDays > 0 && fedDays >= changed.unchanged().kitchen().days()) {
-            throw new ParameterException(spec.commandLine(), "--fed must be less than the days of the batch");
+            throw wrongUse("--fed must be less than the days of the batch");
         }
         WhatIf.Terms terms =
                 new WhatIf.Terms(mode, fedDays, extra(changed.unchanged().currency()), movedPercent / 100);
-        WhatIf whatIf = new WhatIf(knowledge, solver, new SolveLimits(seconds, gapPercent / 100));
+        WhatIf whatIf = new WhatIf(knowledge, solver, limits);
         AtomicReference<@Nullable ScenarioException> fault = new AtomicReference<>();
         AtomicInteger done = new AtomicInteger();
         int plans = questions.size() + 1;
@@ -171,47 +144,18 @@ final class WhatIfCommand implements Callable<Integer> {
             throw refused;
         }
         if (answer.orElseThrow() instanceof WhatIf.Answer.NoBase none) {
-            return NoBasePlan.tell(
-                    none.base(), knowledge, solver, spec, output, "packpotWhatIf", "there is nothing to compare with");
+            return noPlan(none.base(), knowledge, solver, "packpotWhatIf", "there is nothing to compare with");
         }
         return show((WhatIf.Answer.Compared) answer.orElseThrow());
     }
 
     private void checkOptions() {
-        if (!(seconds > 0 && seconds <= 86_400) || !(gapPercent >= 0 && gapPercent <= 100) || !(movedPercent >= 0)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--time-limit is from above 0 to 86400 seconds, --gap from 0 to 100 percent, --moved not below 0");
-        }
         if (fedDays < 0 || (fedDays > 0 && mode != Mode.COOKED)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--fed counts days from 0, and goes with --when cooked alone");
+            throw wrongUse("--fed counts days from 0, and goes with --when cooked alone");
         }
-        if (changes.isEmpty() && file == null) {
-            throw new ParameterException(
-                    spec.commandLine(), "What changes? Give --change \"Moss: leaves\", or --changes FILE");
+        if (changes.isEmpty()) {
+            throw wrongUse("What changes? Give --change \"Moss: leaves\", or --changes FILE");
         }
-    }
-
-    private List<Change.Question> questions() throws ScenarioException {
-        List<Change> given = Scenarios.changes(changes);
-        List<Change.Question> questions = new ArrayList<>();
-        Path changesFile = file;
-        if (changesFile != null) {
-            for (Change.Question question : Change.read(changesFile)) {
-                List<Change> together = new ArrayList<>(question.changes());
-                if (!alternatives) {
-                    together.addAll(given);
-                }
-                questions.add(new Change.Question(question.name(), together));
-            }
-        }
-        if (alternatives) {
-            given.forEach(change -> questions.add(new Change.Question(change.words(), List.of(change))));
-        } else if (changesFile == null) {
-            questions.add(new Change.Question(Change.words(given), given));
-        }
-        return questions;
     }
 
     private WhatIf.@Nullable Extra extra(String currency) {
@@ -226,19 +170,16 @@ final class WhatIfCommand implements Callable<Integer> {
         try {
             return new WhatIf.Extra(0, Price.parse(given, currency).amount());
         } catch (UnitException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--near: read \"" + given + "\", expected a share such as 5% or money such as $3",
-                    e);
+            throw wrongUse("--near: read \"" + given + "\", expected a share such as 5% or money such as $3", e);
         }
     }
 
     private int show(WhatIf.Answer.Compared compared) throws OutputException {
         if (!compared.base().verdict().passed()) {
-            spec.commandLine().getErr().println("The plan as it stands failed the audit, so nothing is compared.");
+            say("The plan as it stands failed the audit, so nothing is compared.");
             return ExitCode.AUDIT_FAILED;
         }
-        output.write(spec, output.json() ? WhatIfReport.json(compared) : WhatIfReport.text(compared));
+        print(() -> WhatIfReport.text(compared), () -> WhatIfReport.json(compared));
         return code(compared);
     }
 

@@ -1,8 +1,6 @@
 package packpot.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import packpot.explain.Planner;
 import packpot.explain.WhyNot;
@@ -13,12 +11,7 @@ import packpot.report.WhyNotReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Why a scenario has no plan, and what would mend it. */
 @Command(
@@ -49,15 +42,9 @@ import picocli.CommandLine.Spec;
             "  packpot why-not mine.json --json --out why.json",
             "  packpot why-not mine.json --change \"all chicken: out of stock\""
         })
-final class WhyNotCommand implements Callable<Integer> {
+final class WhyNotCommand extends ScenarioCommand {
     /** Of wall time: enough for most scenarios. */
     static final int USUAL_SECONDS = 30;
-
-    @Parameters(paramLabel = "SCENARIO", description = "a scenario file")
-    private Path scenario;
-
-    @Mixin
-    private Output output;
 
     @Option(
             names = "--time-limit",
@@ -73,22 +60,17 @@ final class WhyNotCommand implements Callable<Integer> {
                     + " which then hold together")
     private List<String> changes = List.of();
 
-    @Spec
-    private CommandSpec spec;
-
     @SuppressWarnings("NullAway.Init")
     WhyNotCommand() {}
 
     @Override
     public Integer call() throws ScenarioException, OutputException {
-        if (!(seconds > 0 && seconds <= 86_400)) {
-            throw new ParameterException(spec.commandLine(), "--time-limit is from above 0 to 86400 seconds");
-        }
+        timeLimit(seconds);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = changes.isEmpty()
-                ? Scenarios.read(knowledge, scenario)
-                : Scenarios.changes(knowledge, scenario).with(Scenarios.changes(changes), List.of());
+                ? household(knowledge)
+                : Scenarios.changes(knowledge, scenario()).with(Scenarios.changes(changes), List.of());
         AtomicReference<String> now = new AtomicReference<>("");
         WhyNot.Answer answer =
                 Progress.during(now::get, () -> new WhyNot(knowledge, solver).explain(household, seconds, now::set));
@@ -96,30 +78,23 @@ final class WhyNotCommand implements Callable<Integer> {
             return hasPlan(has.planned());
         }
         if (answer instanceof WhyNot.Answer.NoPlan none) {
-            output.write(spec, output.json() ? WhyNotReport.json(none) : WhyNotReport.text(none));
+            print(() -> WhyNotReport.text(none), () -> WhyNotReport.json(none));
             return ExitCode.NO_PLAN;
         }
-        spec.commandLine()
-                .getErr()
-                .println("Neither a plan nor a proof that there is none was found in the time. Give more with"
-                        + " --time-limit.");
+        say("Neither a plan nor a proof that there is none was found in the time. Give more with" + " --time-limit.");
         return ExitCode.NO_PLAN_IN_TIME;
     }
 
     private int hasPlan(Planner.Result.Planned planned) throws OutputException {
         boolean passed = planned.verdict().passed();
-        output.write(
-                spec,
-                output.json()
-                        ? WhyNotReport.hasPlanJson(planned.plan(), passed)
-                        : passed
-                                ? WhyNotReport.hasPlanText(planned.plan(), scenario.toString(), !changes.isEmpty())
-                                : "");
+        print(
+                () -> passed
+                        ? WhyNotReport.hasPlanText(planned.plan(), scenario().toString(), !changes.isEmpty())
+                        : "",
+                () -> WhyNotReport.hasPlanJson(planned.plan(), passed));
         if (!passed) {
-            spec.commandLine()
-                    .getErr()
-                    .println("There is a plan, but it failed the audit: "
-                            + planned.verdict().findings().get(0) + ". Do not feed it.");
+            say("There is a plan, but it failed the audit: "
+                    + planned.verdict().findings().get(0) + ". Do not feed it.");
             return ExitCode.AUDIT_FAILED;
         }
         return ExitCode.DONE;
