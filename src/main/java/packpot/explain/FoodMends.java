@@ -110,7 +110,7 @@ final class FoodMends {
                 WayOut.Kind.ADD_FOOD,
                 with(food),
                 List.of("add " + food.label()),
-                List.of(guesses.words(offer(food), household.currency())),
+                List.of("its price is guessed as " + guesses.price(offer(food), household.currency())),
                 mayGive,
                 worth);
     }

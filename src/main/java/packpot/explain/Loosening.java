@@ -124,8 +124,10 @@ final class Loosening {
         }
         return new Change(
                 household.withRules(rules.withMargin(margin)),
-                "keep a margin of " + Show.number(100 * margin) + " % above the minimums, not "
-                        + Show.number(100 * rules.margin()) + " %",
+                margin > 0
+                        ? "keep a margin of " + Show.number(100 * margin) + " % above the minimums, not "
+                                + Show.number(100 * rules.margin()) + " %"
+                        : "give up the margin of " + Show.number(100 * rules.margin()) + " % above the minimums",
                 "less is kept in hand for foods that vary and scales that are coarse");
     }
 }

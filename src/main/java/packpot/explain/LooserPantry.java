@@ -67,7 +67,7 @@ final class LooserPantry {
                 return item.inStock();
             }
             PantryItem offer = guesses.item(item.food(), item.preparation(), item.place());
-            note[0] = guesses.words(offer, household.currency());
+            note[0] = "its price is guessed as " + guesses.price(offer, household.currency());
             return offer.withOnHand(item.onHandGrams())
                     .withMustUse(item.mustUseGrams())
                     .withAtMost(item.atMostGrams());

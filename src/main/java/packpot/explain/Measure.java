@@ -106,14 +106,18 @@ final class Measure {
         }
         boolean minimum =
                 demand.kind() == Wish.Kind.NUTRIENT_MINIMUM || (demand.kind() == Wish.Kind.RATIO && isAtLeast(demand));
+        // The wish itself says what the figures are a share of.
+        String unit = asked.unit().replace(" per 1000 kcal", "").replaceFirst("^% of .*", "%");
         String margin = minimum && household.rules().margin() > 0
-                ? "with the margin of " + Show.number(100 * household.rules().margin()) + " % asked "
-                        + text(asked.figure(), asked.unit()) + ", "
+                ? text(asked.figure(), unit) + " with the margin of "
+                        + Show.number(100 * household.rules().margin()) + " %, "
                 : "";
+        boolean tooLittle = tooLittle(demand, asked, reached);
+        String figure = text(reached, unit);
         return margin
-                + (tooLittle(demand, asked, reached)
-                        ? "at most " + text(reached, asked.unit()) + " can be reached"
-                        : "at least " + text(reached, asked.unit()) + " would be needed");
+                + (tooLittle && reached < NOTHING
+                        ? "none can be reached"
+                        : tooLittle ? "at most " + figure + " can be reached" : "at least " + figure + " would be needed");
     }
 
     /** Energy is wished neither less nor more; which of the two it comes to shows what is reached. */

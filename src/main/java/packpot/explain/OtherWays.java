@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
@@ -235,6 +236,6 @@ final class OtherWays {
     private WayOut priced(
             WayOut.Kind kind, List<String> changes, List<String> notes, List<Planner.Result.Planned> planned) {
         return WayOut.of(
-                kind, changes, notes, planned, true, household.kitchen().days());
+                kind, changes, Set.of(), notes, planned, true, household.kitchen().days());
     }
 }

@@ -88,7 +88,7 @@ final class Repair {
             return Optional.empty();
         }
         if (attempt.mayGive().isEmpty()) {
-            return plan(attempt.base()).map(planned -> mend(attempt, planned, List.of(), List.of(), true));
+            return plan(attempt.base()).map(planned -> mend(attempt, planned, Set.of(), List.of(), List.of(), true));
         }
         Household base = attempt.base();
         Needs needs = Needs.of(base, knowledge);
@@ -153,7 +153,9 @@ final class Repair {
         Household household = attempt.base();
         List<String> changes = new ArrayList<>();
         List<String> notes = new ArrayList<>();
+        Set<String> gaveWay = new HashSet<>();
         for (Demand demand : gave) {
+            gaveWay.add(whatGives(demand.wish()));
             var asked = measure.asked(demand).orElse(null);
             double reached = asked == null ? 0 : measure.reached(demand, asked, nearest.solution());
             var change = loosening.loosen(household, demand, asked, reached, nearest.missed(demand), wider);
@@ -167,12 +169,18 @@ final class Repair {
             }
         }
         boolean smallest = wider == 0 && nearest.solution().status() == Solution.Status.OPTIMAL;
-        return plan(household).map(planned -> mend(attempt, planned, changes, notes, smallest));
+        return plan(household).map(planned -> mend(attempt, planned, gaveWay, changes, notes, smallest));
+    }
+
+    /** All minimums share one margin. */
+    private static String whatGives(Wish wish) {
+        return wish.kind() == Wish.Kind.NUTRIENT_MINIMUM ? "margin" : wish.kind() + " " + wish.who() + " " + wish.what();
     }
 
     private static WayOut mend(
             Attempt attempt,
             Planner.Result.Planned planned,
+            Set<String> gaveWay,
             List<String> moreChanges,
             List<String> moreNotes,
             boolean smallest) {
@@ -183,6 +191,7 @@ final class Repair {
         return WayOut.of(
                 attempt.kind(),
                 changes,
+                gaveWay,
                 notes,
                 List.of(planned),
                 smallest,

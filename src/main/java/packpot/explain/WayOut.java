@@ -1,12 +1,14 @@
 package packpot.explain;
 
 import java.util.List;
+import java.util.Set;
 import packpot.plan.Plan;
 
 /**
  * A change of the household with which there is a plan; every plan of it passed the audit.
  *
  * @param changes what is changed, a sentence each
+ * @param gaveWay what of the household was loosened for it, as far as wishes are told apart here
  * @param notes what a person should know beside, such as that a price is guessed
  * @param planned the changed household and its plan; one, or one for each pot or cook session
  * @param smallest for wishes that are loosened: whether it is proved that less would not do
@@ -16,11 +18,15 @@ import packpot.plan.Plan;
 public record WayOut(
         Kind kind,
         List<String> changes,
+        Set<String> gaveWay,
         List<String> notes,
         List<Planner.Result.Planned> planned,
         boolean smallest,
         double costPerDay,
         double atTheTill) {
+
+    /** Prices are proved to a share; two that differ by no more than both are off are the same to a person. */
+    private static final double SAME_PRICE = 2 * Repair.PLAN_GAP;
 
     /** What kind of change it is. */
     public enum Kind {
@@ -33,8 +39,22 @@ public record WayOut(
 
     public WayOut {
         changes = List.copyOf(changes);
+        gaveWay = Set.copyOf(gaveWay);
         notes = List.copyOf(notes);
         planned = List.copyOf(planned);
+    }
+
+    /**
+     * Whether another mend makes this one not worth telling: it loosens the same at no higher price, or less at nearly
+     * the same.
+     */
+    boolean isOutdoneBy(WayOut other) {
+        if (other == this || kind != Kind.LOOSEN || other.kind() != Kind.LOOSEN || !gaveWay.containsAll(other.gaveWay())) {
+            return false;
+        }
+        return gaveWay.equals(other.gaveWay())
+                ? other.costPerDay() < costPerDay
+                : other.costPerDay() <= (1 + SAME_PRICE) * costPerDay;
     }
 
     /** The plans alone. */
@@ -46,6 +66,7 @@ public record WayOut(
     static WayOut of(
             Kind kind,
             List<String> changes,
+            Set<String> gaveWay,
             List<String> notes,
             List<Planner.Result.Planned> planned,
             boolean smallest,
@@ -53,6 +74,7 @@ public record WayOut(
         return new WayOut(
                 kind,
                 changes,
+                gaveWay,
                 notes,
                 planned,
                 smallest,

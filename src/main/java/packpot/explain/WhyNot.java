@@ -64,6 +64,11 @@ public final class WhyNot {
                 mends = List.copyOf(mends);
                 notTried = List.copyOf(notTried);
             }
+
+            /** Whether another of the mends is so much like this one that people need not be told both. */
+            public boolean isNearDouble(WayOut mend) {
+                return mends.stream().anyMatch(mend::isOutdoneBy);
+            }
         }
     }
 

@@ -73,11 +73,15 @@ public final class GuessedPrices {
 
     /** The guess in a sentence. */
     public String words(PantryItem item, String currency) {
+        return item.food().label() + ": no price is given, guessed as " + price(item, currency);
+    }
+
+    /** The guess alone. */
+    public String price(PantryItem item, String currency) {
         Double pack = item.packGrams();
-        String price = pack == null
+        return pack == null
                 ? Show.money(item.packPrice() * 1000, currency) + " a kg, the usual of its group ("
                         + item.food().group().key().toLowerCase(Locale.ROOT) + ")"
                 : Show.money(item.packPrice(), currency) + " for " + item.packName();
-        return item.food().label() + ": no price is given, guessed as " + price;
     }
 }

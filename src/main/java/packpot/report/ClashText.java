@@ -1,23 +1,29 @@
 package packpot.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Clash;
+import packpot.household.Wish;
+import packpot.units.Show;
 
-/** One clash, for people and for programs; every report that has none to show but a clash shows it alike. */
+/** One clash, for people and for programs; every report that has no plan to show but a clash shows it alike. */
 final class ClashText {
+    /** Of the energy that is needed, what is as good as none. */
+    private static final double NOTHING = 0.005;
 
     private ClashText() {}
 
     /** What kind of clash its wishes are, as the end of a sentence that they follow. */
     static String words(Clash clash) {
-        return clash.parts().size() == 1
-                ? "this cannot be had at all with these foods:"
-                : "these cannot all be had together"
+        String whatever = nothingCanBeFed(clash) ? ", whatever is fed of these foods" : "";
+        return shown(clash).size() == 1
+                ? "this cannot be had" + (whatever.isEmpty() ? " at all with these foods:" : whatever + ":")
+                : "these cannot all be had together" + whatever
                         + (clash.irreducible() ? "; without any one of them the others can:" : ":");
     }
 
@@ -29,13 +35,54 @@ final class ClashText {
     /** Some of the wishes. */
     static String items(Clash clash, Predicate<Clash.Part> which, String indent) {
         StringBuilder text = new StringBuilder();
-        clash.parts().stream()
+        shown(clash).stream()
                 .filter(which)
                 .forEach(part -> text.append(Wrap.item(
-                        part.wish().sentence() + (part.figures().isEmpty() ? "" : " - " + part.figures()),
+                        sentence(part) + (part.figures().isEmpty() ? "" : " - " + part.figures()),
                         indent,
                         TextReport.WIDTH)));
         return text.toString();
+    }
+
+    /** What the household wishes itself comes first, and that the dogs are to be fed last. */
+    private static List<Clash.Part> shown(Clash clash) {
+        boolean nothing = nothingCanBeFed(clash);
+        return clash.parts().stream()
+                .filter(part -> !nothing || part.wish().kind() != Wish.Kind.ENERGY)
+                .sorted(Comparator.comparingInt(ClashText::rank))
+                .toList();
+    }
+
+    private static int rank(Clash.Part part) {
+        return switch (part.wish().kind()) {
+            case POT, BIN, BAGS, FREEZER, BUDGET, STOCK, MUST_USE, AVOID, INGREDIENTS -> 0;
+            case NUTRIENT_MINIMUM, NUTRIENT_MAXIMUM, RATIO -> 1;
+            // A limit in grams is the household's own, one by share comes with the food or with the shape of the pot.
+            case FOOD_LIMIT -> part.unit().equals("g") ? 0 : 2;
+            case SHAPE, ADDITIONS, RECIPE -> 2;
+            case ENERGY -> 3;
+        };
+    }
+
+    /** Where not the least amount of food keeps the other wishes, the dogs' energy has no figure that tells anything. */
+    private static boolean nothingCanBeFed(Clash clash) {
+        return clash.parts().size() > 1
+                && clash.parts().stream().anyMatch(part -> {
+                    Double asked = part.asked();
+                    Double reached = part.reached();
+                    return part.wish().kind() == Wish.Kind.ENERGY
+                            && asked != null
+                            && reached != null
+                            && reached < NOTHING * asked;
+                });
+    }
+
+    private static String sentence(Clash.Part part) {
+        Double asked = part.asked();
+        boolean together = part.wish().kind() == Wish.Kind.ENERGY && part.wish().who().isEmpty();
+        return together && asked != null
+                ? "all dogs get their energy from the batch, together " + Show.number(asked) + " " + part.unit()
+                : part.wish().sentence();
     }
 
     /** A list of the clash, or an empty one where none was proved in time. */

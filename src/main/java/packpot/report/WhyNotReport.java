@@ -14,6 +14,8 @@ import packpot.units.Show;
 /** Why there is no plan, and what would mend it, for people and for programs. */
 public final class WhyNotReport {
     private static final String INDENT = "  ";
+    private static final String FIGURES = "Behind each wish: how near to it one can come while the others of its clash"
+            + " hold; with all wishes together it may take more.";
 
     private WhyNotReport() {}
 
@@ -28,10 +30,15 @@ public final class WhyNotReport {
             boolean again = !seen.add(apartFromTheDog(clash));
             text.append('\n').append(again ? sameForAnotherDog(clash, label) : clash(clash, label));
         }
+        if (answer.clashes().isEmpty()) {
+            text.append('\n').append(paragraph("Which wishes clash was not found in the time."));
+        } else {
+            text.append('\n').append(paragraph(FIGURES));
+        }
         if (answer.clashes().size() > 1) {
             text.append('\n').append(paragraph("Each of these clashes alone stands in the way of a plan."));
         }
-        if (!answer.allClashes()) {
+        if (!answer.allClashes() && !answer.clashes().isEmpty()) {
             text.append('\n').append(paragraph("There may be more clashes: the time ran out before that was settled."));
         }
         text.append('\n').append(mends(answer));
@@ -45,7 +52,7 @@ public final class WhyNotReport {
     /** The first clash, and how to get more; for the command that plans. */
     public static String brief(String household, @Nullable Clash clash, String scenario) {
         return heading(household)
-                + (clash == null ? "" : "\n" + clash(clash, ""))
+                + (clash == null ? "" : "\n" + clash(clash, "") + "\n" + paragraph(FIGURES))
                 + "\n"
                 + paragraph("For every clash and for what would mend it at what price:")
                 + INDENT + "packpot why-not " + scenario + "\n";
@@ -78,11 +85,14 @@ public final class WhyNotReport {
             text.append(paragraph(
                     "What would mend it, the cheapest first. Each has a plan that was checked; its price a day is that"
                             + " of the batch for all dogs, proved to within 2 %:"));
-            for (WayOut mend : answer.mends()) {
-                text.append(Wrap.item(sentence(mend, answer.household().currency()), INDENT, TextReport.WIDTH));
-            }
+            answer.mends().stream()
+                    .filter(mend -> !answer.isNearDouble(mend))
+                    .forEach(mend -> text.append(Wrap.item(
+                            sentence(mend, answer.household().currency()), INDENT, TextReport.WIDTH)));
         }
-        text.append(paragraph(answer.foodsTried() + " foods of the catalogue were tried, each alone."));
+        boolean food = answer.mends().stream().anyMatch(mend -> mend.kind() == WayOut.Kind.ADD_FOOD);
+        text.append(paragraph(answer.foodsTried() + " foods of the catalogue were tried, each alone"
+                + (food ? "; the cheapest that help are shown." : "; none was found that helps.")));
         answer.notTried().forEach(each -> text.append(paragraph("Not tried to the end: " + each + ".")));
         return text.toString();
     }
@@ -134,7 +144,9 @@ public final class WhyNotReport {
                         .flatMap(clash -> ClashText.data(clash).stream())
                         .toList());
         root.put("allClashes", answer.allClashes());
-        root.put("mends", answer.mends().stream().map(WhyNotReport::data).toList());
+        root.put("mends", answer.mends().stream()
+                        .map(mend -> data(mend, answer.isNearDouble(mend)))
+                        .toList());
         root.put("foodsTried", answer.foodsTried());
         root.put("notTried", answer.notTried());
         root.put("disclaimer", Disclaimer.TEXT);
@@ -180,7 +192,7 @@ public final class WhyNotReport {
                 + INDENT + "packpot plan " + scenario + "\n";
     }
 
-    private static Map<String, Object> data(WayOut mend) {
+    private static Map<String, Object> data(WayOut mend, boolean nearDouble) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("kind", mend.kind().name());
         data.put("changes", mend.changes());
@@ -188,6 +200,7 @@ public final class WhyNotReport {
         data.put("smallestProved", mend.smallest());
         data.put("costPerDay", mend.costPerDay());
         data.put("atTheTill", mend.atTheTill());
+        data.put("nearDouble", nearDouble);
         data.put("plans", mend.plans());
         return data;
     }
