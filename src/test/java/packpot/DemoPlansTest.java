@@ -11,6 +11,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,8 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
 import packpot.explain.Clash;
+import packpot.explain.Mend;
 import packpot.explain.Planner;
-import packpot.explain.WayOut;
 import packpot.explain.WhyNot;
 import packpot.food.Food;
 import packpot.food.Supplement;
@@ -165,8 +166,15 @@ class DemoPlansTest {
     void whyNotForProgramsFollowsItsSchema() {
         Demo.Planned demo = Demo.planned("tiny-freezer");
         Planner.Result.Planned planned = new Planner.Result.Planned(demo.household(), demo.plan(), demo.verdict());
-        WayOut mend = new WayOut(
-                WayOut.Kind.LOOSEN, List.of("spend more"), List.of("a note"), List.of(planned), true, 1.5, 20);
+        Mend mend = new Mend(
+                Mend.Kind.LOOSEN,
+                List.of("spend more"),
+                Set.of("BUDGET"),
+                List.of("a note"),
+                List.of(planned),
+                true,
+                1.5,
+                20);
         WhyNot.Answer.NoPlan answer = new WhyNot.Answer.NoPlan(
                 demo.household(), List.of(clash(Wish.Kind.BUDGET)), true, List.of(mend), 3, List.of("a second pot"));
         assertThat(faults("why-not.schema.json", WhyNotReport.json(answer))).isEmpty();

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.RecipeAudit;
 import packpot.audit.RecipeVerdict;
-import packpot.explain.Mend;
+import packpot.explain.RecipeMend;
 import packpot.explain.RecipeMender;
 import packpot.explain.RecipeSwap;
 import packpot.household.Knowledge;
@@ -107,7 +107,7 @@ final class CheckCommand extends ScenarioCommand {
         RecipeSwap swap = swap(knowledge, read);
         RecipeVerdict verdict = RecipeAudit.check(read.recipe(), read.household(), knowledge);
         double band = bandPercent / 100;
-        List<Mend> mends = noMends
+        List<RecipeMend> mends = noMends
                 ? List.of()
                 : Progress.during(
                         "Mending the recipe in three ways",

@@ -28,12 +28,12 @@ final class ClashFinder {
 
     private final LinearModel<Wish> model;
     private final Trial trial;
-    private final Deadline deadline;
+    private final TimeBudget time;
 
-    ClashFinder(LinearModel<Wish> model, Solver solver, Deadline deadline) {
+    ClashFinder(LinearModel<Wish> model, Solver solver, TimeBudget time) {
         this.model = model;
         this.trial = new Trial(model, solver);
-        this.deadline = deadline;
+        this.time = time;
     }
 
     /**
@@ -62,7 +62,7 @@ final class ClashFinder {
     All all() {
         List<Demand> left = new ArrayList<>(Demand.of(model));
         List<Found> clashes = new ArrayList<>();
-        while (clashes.size() < MOST_CLASHES && !deadline.passed()) {
+        while (clashes.size() < MOST_CLASHES && !time.isSpent()) {
             Optional<Found> found = first(left);
             if (found.isEmpty()) {
                 return new All(clashes, holds(left) == Answer.YES);
@@ -117,7 +117,7 @@ final class ClashFinder {
                             .map(each -> new Trial.Soft(each, weight(each), Double.POSITIVE_INFINITY))
                             .toList(),
                     integers,
-                    deadline.limits(ONE_TRIAL_SECONDS, ROUGH));
+                    time.limits(ONE_TRIAL_SECONDS, ROUGH));
             if (outcome.solution().status() == Solution.Status.INFEASIBLE) {
                 return hard;
             }
@@ -174,11 +174,11 @@ final class ClashFinder {
     private Answer holds(List<Demand> demands) {
         return relaxed(demands) == Answer.NO
                 ? Answer.NO
-                : answer(trial.holds(demands, true, deadline.limits(ONE_TRIAL_SECONDS, ANY_SOLUTION)));
+                : answer(trial.holds(demands, true, time.limits(ONE_TRIAL_SECONDS, ANY_SOLUTION)));
     }
 
     private Answer relaxed(List<Demand> demands) {
-        return answer(trial.holds(demands, false, deadline.limits(ONE_TRIAL_SECONDS, ANY_SOLUTION)));
+        return answer(trial.holds(demands, false, time.limits(ONE_TRIAL_SECONDS, ANY_SOLUTION)));
     }
 
     private static Answer answer(Solution solution) {

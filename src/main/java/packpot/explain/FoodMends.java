@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import packpot.food.Food;
 import packpot.food.Place;
@@ -42,14 +41,14 @@ final class FoodMends {
     private final Knowledge knowledge;
     private final Solver solver;
     private final GuessedPrices guesses;
-    private final Deadline deadline;
+    private final TimeBudget time;
 
-    FoodMends(Household household, Knowledge knowledge, Solver solver, GuessedPrices guesses, Deadline deadline) {
+    FoodMends(Household household, Knowledge knowledge, Solver solver, GuessedPrices guesses, TimeBudget time) {
         this.household = household;
         this.knowledge = knowledge;
         this.solver = solver;
         this.guesses = guesses;
-        this.deadline = deadline;
+        this.time = time;
     }
 
     private record Screened(Food food, double cost) {}
@@ -62,12 +61,10 @@ final class FoodMends {
      *
      * @param mayGive keys of wishes that may be loosened beside, when several clashes stand in the way
      */
-    Screening screen(Workers workers, Collection<String> mayGive, Predicate<Set<String>> worth) {
+    Screening screen(Collection<String> mayGive, Predicate<Set<String>> worth) {
         List<Food> foods =
                 knowledge.foods().all().stream().filter(this::allowed).toList();
-        List<Callable<Screened>> work = new ArrayList<>();
-        foods.forEach(food -> work.add(() -> new Screened(food, cost(food, mayGive))));
-        List<Screened> screened = workers.all(work);
+        List<Screened> screened = Parallel.map(foods, food -> new Screened(food, cost(food, mayGive)));
         List<Repair.Attempt> attempts = screened.stream()
                 .filter(each -> Double.isFinite(each.cost()))
                 .sorted(Comparator.comparingDouble(Screened::cost))
@@ -107,7 +104,7 @@ final class FoodMends {
 
     private Repair.Attempt attempt(Food food, Collection<String> mayGive, Predicate<Set<String>> worth) {
         return new Repair.Attempt(
-                WayOut.Kind.ADD_FOOD,
+                Mend.Kind.ADD_FOOD,
                 with(food),
                 List.of("add " + food.label()),
                 List.of("its price is guessed as " + guesses.price(offer(food), household.currency())),
@@ -117,7 +114,7 @@ final class FoodMends {
 
     /** Cost without whole numbers; not a number when there is no plan even then, infinite when it was not tried. */
     private double cost(Food food, Collection<String> mayGive) {
-        if (deadline.passed()) {
+        if (time.isSpent()) {
             return Double.POSITIVE_INFINITY;
         }
         Household changed = with(food);
@@ -127,16 +124,12 @@ final class FoodMends {
                         ? RationModel.of(changed, knowledge, needs, shares)
                         : RationModel.withLimitsAsRows(changed, knowledge, needs, shares))
                 .linearModel();
-        return relaxedCost(model, solver, mayGive, household, deadline);
+        return relaxedCost(model, solver, mayGive, household, time);
     }
 
     /** The least cost of a model without whole numbers; not a number when there is none. */
     static double relaxedCost(
-            LinearModel<Wish> model,
-            Solver solver,
-            Collection<String> mayGive,
-            Household household,
-            Deadline deadline) {
+            LinearModel<Wish> model, Solver solver, Collection<String> mayGive, Household household, TimeBudget time) {
         LinearModel<Wish> relaxed = new LinearModel<>();
         for (Variable v : model.variables()) {
             relaxed.variable(v.name(), v.lower(), v.upper());
@@ -177,7 +170,7 @@ final class FoodMends {
             }
         }
         try {
-            Solution solution = solver.solve(relaxed, deadline.limits(ONE_SCREEN_SECONDS, 0));
+            Solution solution = solver.solve(relaxed, time.limits(ONE_SCREEN_SECONDS, 0));
             return solution.hasValues() ? solution.objective() : Double.NaN;
         } catch (SolverException e) {
             // Only a screen: what a stumbling solver leaves out is not called impossible.

@@ -117,7 +117,9 @@ final class Measure {
         return margin
                 + (tooLittle && reached < NOTHING
                         ? "none can be reached"
-                        : tooLittle ? "at most " + figure + " can be reached" : "at least " + figure + " would be needed");
+                        : tooLittle
+                                ? "at most " + figure + " can be reached"
+                                : "at least " + figure + " would be needed");
     }
 
     /** Energy is wished neither less nor more; which of the two it comes to shows what is reached. */

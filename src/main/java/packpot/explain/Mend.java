@@ -1,81 +1,89 @@
 package packpot.explain;
 
 import java.util.List;
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
-import packpot.audit.Verdict;
+import java.util.Set;
 import packpot.plan.Plan;
 
-/** One way to mend a recipe, and how it came out. */
-public record Mend(Way way, Outcome outcome) {
+/**
+ * A change of the household with which there is a plan; every plan of it passed the audit.
+ *
+ * @param changes what is changed, a sentence each
+ * @param gaveWay what of the household was loosened for it, as far as wishes are told apart here
+ * @param notes what a person should know beside, such as that a price is guessed
+ * @param planned the changed household and its plan; one, or one for each pot or cook session
+ * @param smallest for wishes that are loosened: whether it is proved that less would not do
+ * @param costPerDay of the batch, all dogs together; leftovers that keep are taken off
+ * @param atTheTill money paid for shopping
+ */
+public record Mend(
+        Kind kind,
+        List<String> changes,
+        Set<String> gaveWay,
+        List<String> notes,
+        List<Planner.Result.Planned> planned,
+        boolean smallest,
+        double costPerDay,
+        double atTheTill) {
 
-    /** What a mend leaves as it is. */
-    public enum Way {
-        /** The proportions of the pot. */
-        ADDITIONS_ONLY,
-        /** As much of the amounts as can be. */
-        SMALLEST_CHANGE,
-        /** The foods, and about their shares. */
-        CHEAPEST_ALIKE;
+    /** Prices are proved to a share; two that differ by no more than both are off are the same to a person. */
+    private static final double SAME_PRICE = 2 * Repair.PLAN_GAP;
 
-        public String key() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
+    /** What kind of change it is. */
+    public enum Kind {
+        LOOSEN,
+        ADD_FOOD,
+        ADDITION,
+        SECOND_POT,
+        SECOND_SESSION
     }
 
-    /** How it came out. */
-    public sealed interface Outcome {
-
-        /**
-         * A plan that passed the audit.
-         *
-         * @param scale cooked foods of the plan over those of the recipe; of the smallest change, what the recipe was
-         *     multiplied with before its changes were counted
-         * @param distance the foods' relative changes after scaling, summed with each food's share of the cooked pot as
-         *     its weight
-         * @param foods of the pot, the recipe's own first
-         * @param guessed prices that were guessed, in sentences
-         * @param left limits of the household's shape that do not hold here, in sentences
-         * @param costPerDay money for all that is used, by weight
-         */
-        record Planned(
-                Plan plan,
-                Verdict verdict,
-                double scale,
-                double distance,
-                List<Change> foods,
-                List<String> guessed,
-                List<String> left,
-                double costPerDay)
-                implements Outcome {
-            public Planned {
-                foods = List.copyOf(foods);
-                guessed = List.copyOf(guessed);
-                left = List.copyOf(left);
-            }
-        }
-
-        /**
-         * No plan this way.
-         *
-         * @param reason in a sentence
-         * @param clash that stands in the way, others may too; null when none was looked for or proved in time
-         */
-        record None(String reason, @Nullable Clash clash) implements Outcome {}
+    public Mend {
+        changes = List.copyOf(changes);
+        gaveWay = Set.copyOf(gaveWay);
+        notes = List.copyOf(notes);
+        planned = List.copyOf(planned);
     }
 
     /**
-     * What becomes of one food in the pot.
-     *
-     * @param recipeGrams edible, as weighed before cooking, as the recipe has it
-     * @param scaledGrams the same after scaling
-     * @param grams in the plan
+     * Whether another mend makes this one not worth telling: it loosens the same at a lower price, or less at nearly
+     * the same.
      */
-    public record Change(
-            String food, String label, boolean supplement, double recipeGrams, double scaledGrams, double grams) {
-        /** Change beyond scaling, as a share; a food that is new has an infinite one. */
-        public double relative() {
-            return scaledGrams > 0 ? grams / scaledGrams - 1 : grams > 0 ? Double.POSITIVE_INFINITY : 0;
+    boolean isOutdoneBy(Mend other) {
+        if (kind != Kind.LOOSEN || other.kind() != Kind.LOOSEN || !gaveWay.containsAll(other.gaveWay())) {
+            return false;
         }
+        return gaveWay.equals(other.gaveWay())
+                ? other.costPerDay() < costPerDay
+                : other.costPerDay() <= (1 + SAME_PRICE) * costPerDay;
+    }
+
+    /** The plans alone. */
+    public List<Plan> plans() {
+        return planned.stream().map(Planner.Result.Planned::plan).toList();
+    }
+
+    /** Plans of one day or pot after another, priced together. */
+    static Mend of(
+            Kind kind,
+            List<String> changes,
+            Set<String> gaveWay,
+            List<String> notes,
+            List<Planner.Result.Planned> planned,
+            boolean smallest,
+            int days) {
+        return new Mend(
+                kind,
+                changes,
+                gaveWay,
+                notes,
+                planned,
+                smallest,
+                planned.stream()
+                                .mapToDouble(each -> each.plan().cost().ofTheBatch())
+                                .sum()
+                        / days,
+                planned.stream()
+                        .mapToDouble(each -> each.plan().cost().atTheTill())
+                        .sum());
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -27,12 +26,11 @@ final class MendSearch {
     private final Solver solver;
     private final Household household;
     private final List<ClashFinder.Found> clashes;
-    private final Deadline deadline;
-    private final Workers workers;
+    private final TimeBudget time;
     private final Consumer<String> says;
     private final GuessedPrices guesses;
     private final Repair repair;
-    private final Map<String, WayOut> found = new LinkedHashMap<>();
+    private final Map<String, Mend> found = new LinkedHashMap<>();
     private final List<String> notTried = new ArrayList<>();
     private int foodsTried;
 
@@ -41,34 +39,32 @@ final class MendSearch {
             Solver solver,
             Household household,
             List<ClashFinder.Found> clashes,
-            Deadline deadline,
-            Workers workers,
+            TimeBudget time,
             Consumer<String> says) {
         this.knowledge = knowledge;
         this.solver = solver;
         this.household = household;
         this.clashes = clashes;
-        this.deadline = deadline;
-        this.workers = workers;
+        this.time = time;
         this.says = says;
         this.guesses = GuessedPrices.load(knowledge);
-        this.repair = new Repair(knowledge, solver, new Loosening(guesses), deadline);
+        this.repair = new Repair(knowledge, solver, new Loosening(guesses), time);
     }
 
     /** Looks for mends of every kind. */
     void find() {
-        List<Callable<Optional<WayOut>>> work = new ArrayList<>();
+        List<Supplier<Optional<Mend>>> work = new ArrayList<>();
         loosenings().forEach(attempt -> work.add(() -> repair.mend(attempt)));
-        OtherWays ways = new OtherWays(household, knowledge, solver, repair, deadline);
+        OtherWays ways = new OtherWays(household, knowledge, solver, repair, time);
         work.add(named("additions in pot or bowl", ways::placedEither));
         work.add(named("one more addition", ways::oneMoreAddition));
         work.add(named("a second cook day", ways::secondSession));
-        workers.all(work).forEach(mend -> mend.ifPresent(this::add));
+        Parallel.map(work, Supplier::get).forEach(mend -> mend.ifPresent(this::add));
 
         says.accept("Trying the foods of the catalogue");
-        List<WayOut> foods = foods();
+        List<Mend> foods = foods();
         foods.stream()
-                .sorted(Comparator.comparingDouble(WayOut::costPerDay))
+                .sorted(Comparator.comparingDouble(Mend::costPerDay))
                 .limit(FOODS_SHOWN)
                 .forEach(this::add);
 
@@ -82,29 +78,24 @@ final class MendSearch {
         }
     }
 
-    private NamedWork named(String what, Supplier<Optional<WayOut>> way) {
+    private NamedWork named(String what, Supplier<Optional<Mend>> way) {
         return new NamedWork(what, way);
     }
 
     /** A way to mend that says so when the time ran out. */
-    private final class NamedWork implements Callable<Optional<WayOut>>, Supplier<Optional<WayOut>> {
+    private final class NamedWork implements Supplier<Optional<Mend>> {
         private final String what;
-        private final Supplier<Optional<WayOut>> way;
+        private final Supplier<Optional<Mend>> way;
 
-        NamedWork(String what, Supplier<Optional<WayOut>> way) {
+        NamedWork(String what, Supplier<Optional<Mend>> way) {
             this.what = what;
             this.way = way;
         }
 
         @Override
-        public Optional<WayOut> call() {
-            return get();
-        }
-
-        @Override
-        public Optional<WayOut> get() {
-            Optional<WayOut> mend = deadline.passed() ? Optional.empty() : way.get();
-            if (deadline.passed()) {
+        public Optional<Mend> get() {
+            Optional<Mend> mend = time.isSpent() ? Optional.empty() : way.get();
+            if (time.isSpent()) {
                 synchronized (notTried) {
                     notTried.add(what + ": the time ran out");
                 }
@@ -113,7 +104,7 @@ final class MendSearch {
         }
     }
 
-    private void add(WayOut mend) {
+    private void add(Mend mend) {
         found.putIfAbsent(String.join("; ", mend.changes()), mend);
     }
 
@@ -136,7 +127,7 @@ final class MendSearch {
                 mayGive.add(demand.key());
                 if (seen.add(marginAsOne(mayGive))) {
                     attempts.add(new Repair.Attempt(
-                            WayOut.Kind.LOOSEN, household, List.of(), List.of(), mayGive, gave -> true));
+                            Mend.Kind.LOOSEN, household, List.of(), List.of(), mayGive, gave -> true));
                 }
             }
         }
@@ -144,7 +135,7 @@ final class MendSearch {
         clashes.forEach(clash -> all.addAll(loosenable(clash)));
         if (seen.add(marginAsOne(all))) {
             // Where no wish alone will do, several that give a little each may.
-            attempts.add(new Repair.Attempt(WayOut.Kind.LOOSEN, household, List.of(), List.of(), all, gave -> true));
+            attempts.add(new Repair.Attempt(Mend.Kind.LOOSEN, household, List.of(), List.of(), all, gave -> true));
         }
         return attempts;
     }
@@ -167,7 +158,7 @@ final class MendSearch {
         return keys;
     }
 
-    private List<WayOut> foods() {
+    private List<Mend> foods() {
         Set<String> mayGive = new HashSet<>();
         if (clashes.size() > 1) {
             clashes.forEach(clash -> mayGive.addAll(loosenable(clash)));
@@ -177,22 +168,22 @@ final class MendSearch {
                 || clashes.stream()
                         .anyMatch(clash -> clash.demands().stream().noneMatch(demand -> gave.contains(demand.key())));
         FoodMends.Screening screening =
-                new FoodMends(household, knowledge, solver, guesses, deadline).screen(workers, mayGive, worth);
+                new FoodMends(household, knowledge, solver, guesses, time).screen(mayGive, worth);
         foodsTried = screening.tried();
         if (screening.left() > 0) {
             notTried.add(screening.left() + " foods of the catalogue: the time ran out");
         }
-        List<Callable<Optional<WayOut>>> work = new ArrayList<>();
+        List<Supplier<Optional<Mend>>> work = new ArrayList<>();
         screening.attempts().forEach(attempt -> work.add(() -> repair.mend(attempt)));
-        List<WayOut> mends = new ArrayList<>();
-        workers.all(work).forEach(mend -> mend.ifPresent(mends::add));
+        List<Mend> mends = new ArrayList<>();
+        Parallel.map(work, Supplier::get).forEach(mend -> mend.ifPresent(mends::add));
         return mends;
     }
 
     /** What was found, the cheapest first. */
-    List<WayOut> ranked() {
+    List<Mend> ranked() {
         return found.values().stream()
-                .sorted(Comparator.comparingDouble(WayOut::costPerDay))
+                .sorted(Comparator.comparingDouble(Mend::costPerDay))
                 .toList();
     }
 

@@ -18,8 +18,8 @@ final class MendedRecipe {
 
     private MendedRecipe() {}
 
-    static Mend.Outcome.Planned of(
-            Mend.Way way,
+    static RecipeMend.Outcome.Planned of(
+            RecipeMend.Way way,
             Recipe recipe,
             double scale,
             Planner.Result.Planned planned,
@@ -33,11 +33,11 @@ final class MendedRecipe {
                 .filter(ingredient -> !ingredient.stirredIn() && own.contains(ingredient.food()))
                 .mapToDouble(Plan.Ingredient::cookedGrams)
                 .sum();
-        double shown = way == Mend.Way.SMALLEST_CHANGE ? scale : cooked / recipe.cookedFoodGrams();
-        List<Mend.Change> foods = changes(recipe, plan, shown);
+        double shown = way == RecipeMend.Way.SMALLEST_CHANGE ? scale : cooked / recipe.cookedFoodGrams();
+        List<RecipeMend.Change> foods = changes(recipe, plan, shown);
         double distance = 0;
         for (int i = 0; i < recipe.foods().size(); i++) {
-            Mend.Change change = foods.get(i);
+            RecipeMend.Change change = foods.get(i);
             if (!change.supplement()) {
                 distance += recipe.foods().get(i).cookedGrams() / recipe.cookedGrams() * Math.abs(change.relative());
             }
@@ -60,18 +60,18 @@ final class MendedRecipe {
                 guessed.add(guesses.words(item, plan.currency()));
             }
         }
-        return new Mend.Outcome.Planned(
+        return new RecipeMend.Outcome.Planned(
                 plan, planned.verdict(), shown, distance, foods, guessed, left, cost / plan.days());
     }
 
-    private static List<Mend.Change> changes(Recipe recipe, Plan plan, double scale) {
+    private static List<RecipeMend.Change> changes(Recipe recipe, Plan plan, double scale) {
         Map<String, Plan.Ingredient> pot = new HashMap<>();
         plan.pot().forEach(ingredient -> pot.put(ingredient.food(), ingredient));
-        List<Mend.Change> changes = new ArrayList<>();
+        List<RecipeMend.Change> changes = new ArrayList<>();
         for (Recipe.Part part : recipe.foods()) {
             Food food = part.item().food();
             Plan.Ingredient now = pot.remove(food.id());
-            changes.add(new Mend.Change(
+            changes.add(new RecipeMend.Change(
                     food.id(),
                     food.label(),
                     food.isSupplement(),
@@ -81,7 +81,7 @@ final class MendedRecipe {
         }
         plan.pot().stream()
                 .filter(ingredient -> pot.containsKey(ingredient.food()))
-                .forEach(ingredient -> changes.add(new Mend.Change(
+                .forEach(ingredient -> changes.add(new RecipeMend.Change(
                         ingredient.food(), ingredient.label(), ingredient.stirredIn(), 0, 0, ingredient.grams())));
         return changes;
     }

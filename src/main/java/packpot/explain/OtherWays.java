@@ -31,18 +31,18 @@ final class OtherWays {
     private final Knowledge knowledge;
     private final Solver solver;
     private final Repair repair;
-    private final Deadline deadline;
+    private final TimeBudget time;
 
-    OtherWays(Household household, Knowledge knowledge, Solver solver, Repair repair, Deadline deadline) {
+    OtherWays(Household household, Knowledge knowledge, Solver solver, Repair repair, TimeBudget time) {
         this.household = household;
         this.knowledge = knowledge;
         this.solver = solver;
         this.repair = repair;
-        this.deadline = deadline;
+        this.time = time;
     }
 
     /** Supplements may go into the pot or into a bowl, wherever they help. */
-    Optional<WayOut> placedEither() {
+    Optional<Mend> placedEither() {
         Household either = household.withPantry(household.pantry().stream()
                 .map(item -> item.food().isSupplement() ? item.withPlace(Place.EITHER) : item)
                 .toList());
@@ -71,7 +71,7 @@ final class OtherWays {
             Verdict verdict = PlanAudit.check(plan, changed, knowledge);
             return verdict.passed() && !changes.isEmpty()
                     ? Optional.of(priced(
-                            WayOut.Kind.ADDITION,
+                            Mend.Kind.ADDITION,
                             changes,
                             List.of(),
                             List.of(new Planner.Result.Planned(changed, plan, verdict))))
@@ -80,7 +80,7 @@ final class OtherWays {
     }
 
     /** Each dog may have one more addition. */
-    Optional<WayOut> oneMoreAddition() {
+    Optional<Mend> oneMoreAddition() {
         Shape shape = household.shape();
         Household more = household.withShape(shape.withMostAdditions(
                 shape.mostAdditions() + 1, Math.max(shape.mostAdditions(), shape.mostAdditionsSpecialNeeds()) + 1));
@@ -98,7 +98,7 @@ final class OtherWays {
             }
             return changes.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(priced(WayOut.Kind.ADDITION, changes, List.of(), List.of(planned)));
+                    : Optional.of(priced(Mend.Kind.ADDITION, changes, List.of(), List.of(planned)));
         });
     }
 
@@ -120,7 +120,7 @@ final class OtherWays {
     }
 
     /** Half the days now and half of them later. */
-    Optional<WayOut> secondSession() {
+    Optional<Mend> secondSession() {
         int days = household.kitchen().days();
         if (days < 2) {
             return Optional.empty();
@@ -129,7 +129,7 @@ final class OtherWays {
         return repair.plan(days(household, first))
                 .flatMap(now -> repair.plan(days(Rest.laterDay(household, now.plan()), days - first))
                         .map(later -> priced(
-                                WayOut.Kind.SECOND_SESSION,
+                                Mend.Kind.SECOND_SESSION,
                                 List.of("cook twice, for " + first + " and for " + (days - first) + " days"),
                                 List.of("bags for each time, and a freezer that is empty of the first batch by then"),
                                 List.of(now, later))));
@@ -142,18 +142,18 @@ final class OtherWays {
     private record Split(List<Dog> larger, List<Dog> smaller, double bound) {}
 
     /** The cheapest way to part the dogs over two pots; every way is weighed, by its least cost without whole numbers. */
-    Optional<WayOut> secondPot() {
+    Optional<Mend> secondPot() {
         List<Dog> dogs = household.dogs();
         if (dogs.size() < 2 || dogs.size() > MOST_DOGS_PARTED) {
             return Optional.empty();
         }
         List<Split> splits = splits(dogs);
-        WayOut best = null;
+        Mend best = null;
         for (Split split : splits) {
-            if (deadline.passed() || (best != null && split.bound() >= cost(best))) {
+            if (time.isSpent() || (best != null && split.bound() >= cost(best))) {
                 break;
             }
-            Optional<WayOut> mend = parted(split);
+            Optional<Mend> mend = parted(split);
             if (mend.isPresent() && (best == null || cost(mend.get()) < cost(best))) {
                 best = mend.get();
             }
@@ -161,7 +161,7 @@ final class OtherWays {
         return Optional.ofNullable(best);
     }
 
-    private double cost(WayOut mend) {
+    private double cost(Mend mend) {
         return mend.costPerDay() * household.kitchen().days();
     }
 
@@ -199,7 +199,7 @@ final class OtherWays {
 
     /** No pot for these dogs costs less; not a number when there is none. */
     private double bound(List<Dog> dogs) {
-        if (deadline.passed()) {
+        if (time.isSpent()) {
             return Double.NaN;
         }
         // What both pots must use together need not all go into one of them.
@@ -215,14 +215,14 @@ final class OtherWays {
                 solver,
                 List.of(),
                 some,
-                deadline);
+                time);
     }
 
-    private Optional<WayOut> parted(Split split) {
+    private Optional<Mend> parted(Split split) {
         return repair.plan(household.withDogs(split.larger()))
                 .flatMap(one -> repair.plan(Rest.sameDay(household, one.plan()).withDogs(split.smaller()))
                         .map(other -> priced(
-                                WayOut.Kind.SECOND_POT,
+                                Mend.Kind.SECOND_POT,
                                 List.of("a pot for " + names(split.larger()) + " and a pot for "
                                         + names(split.smaller())),
                                 List.of(),
@@ -233,9 +233,15 @@ final class OtherWays {
         return dogs.stream().map(Dog::name).collect(Collectors.joining(", "));
     }
 
-    private WayOut priced(
-            WayOut.Kind kind, List<String> changes, List<String> notes, List<Planner.Result.Planned> planned) {
-        return WayOut.of(
-                kind, changes, Set.of(), notes, planned, true, household.kitchen().days());
+    private Mend priced(
+            Mend.Kind kind, List<String> changes, List<String> notes, List<Planner.Result.Planned> planned) {
+        return Mend.of(
+                kind,
+                changes,
+                Set.of(),
+                notes,
+                planned,
+                true,
+                household.kitchen().days());
     }
 }

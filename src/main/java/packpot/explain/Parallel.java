@@ -15,6 +15,11 @@ final class Parallel {
 
     private Parallel() {}
 
+    /** Does the work for each input; the results are in the order of the inputs. */
+    static <A, B> List<B> map(List<A> inputs, Function<A, B> work) {
+        return map(inputs, work, done -> {});
+    }
+
     /**
      * Does the work for each input, on as many threads as there are cores.
      *

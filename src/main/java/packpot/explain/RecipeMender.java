@@ -44,20 +44,20 @@ public final class RecipeMender {
     }
 
     /** All three ways, each with these limits. */
-    public List<Mend> all(RecipeScenario scenario, SolveLimits limits) {
-        List<Mend> mends = new ArrayList<>();
-        for (Mend.Way way : Mend.Way.values()) {
+    public List<RecipeMend> all(RecipeScenario scenario, SolveLimits limits) {
+        List<RecipeMend> mends = new ArrayList<>();
+        for (RecipeMend.Way way : RecipeMend.Way.values()) {
             mends.add(mend(way, scenario, limits));
         }
         return mends;
     }
 
     /** One way. */
-    public Mend mend(Mend.Way way, RecipeScenario scenario, SolveLimits limits) {
+    public RecipeMend mend(RecipeMend.Way way, RecipeScenario scenario, SolveLimits limits) {
         Recipe recipe = scenario.recipe();
         List<String> avoided = avoided(recipe);
-        if (!avoided.isEmpty() && way != Mend.Way.SMALLEST_CHANGE) {
-            return new Mend(way, new Mend.Outcome.None(String.join("; ", avoided), null));
+        if (!avoided.isEmpty() && way != RecipeMend.Way.SMALLEST_CHANGE) {
+            return new RecipeMend(way, new RecipeMend.Outcome.None(String.join("; ", avoided), null));
         }
         RecipeVerdict verdict = RecipeAudit.check(recipe, scenario.household(), knowledge);
         double scale = verdict.good() ? 1 : scale(verdict);
@@ -67,38 +67,38 @@ public final class RecipeMender {
             case CHEAPEST_ALIKE -> new RecipeGoal.SameShares(recipe, band);
         };
         List<String> left = new ArrayList<>();
-        MendHousehold households = new MendHousehold(knowledge, guesses);
+        RecipeHousehold households = new RecipeHousehold(knowledge, guesses);
         Household household = households.of(way, scenario, scale, verdict.good(), left);
         Planner planner = new Planner(knowledge, solver);
         // The change is smallest only when it was sought among all supplements; a cost with those that are there first.
         Planner.Result result = planner.plan(
-                way == Mend.Way.SMALLEST_CHANGE ? households.withShopAdditions(way, household) : household,
+                way == RecipeMend.Way.SMALLEST_CHANGE ? households.withShopAdditions(way, household) : household,
                 limits,
                 goal);
-        if (result instanceof Planner.Result.NoPlan && way != Mend.Way.SMALLEST_CHANGE) {
+        if (result instanceof Planner.Result.NoPlan && way != RecipeMend.Way.SMALLEST_CHANGE) {
             result = planner.plan(households.withShopAdditions(way, household), limits, goal);
         }
         if (result instanceof Planner.Result.NoPlan none) {
-            return new Mend(way, none(none, goal));
+            return new RecipeMend(way, none(none, goal));
         }
         Planner.Result.Planned planned = (Planner.Result.Planned) result;
         if (!planned.verdict().passed()) {
-            return new Mend(
+            return new RecipeMend(
                     way,
-                    new Mend.Outcome.None(
+                    new RecipeMend.Outcome.None(
                             "a plan was found, but rounded to what a kitchen measures it fails the check ("
                                     + planned.verdict().findings().get(0) + ")",
                             null));
         }
-        return new Mend(way, MendedRecipe.of(way, recipe, scale, planned, household, left, guesses));
+        return new RecipeMend(way, MendedRecipe.of(way, recipe, scale, planned, household, left, guesses));
     }
 
-    private Mend.Outcome.None none(Planner.Result.NoPlan none, RecipeGoal goal) {
+    private RecipeMend.Outcome.None none(Planner.Result.NoPlan none, RecipeGoal goal) {
         if (!none.provedImpossible()) {
-            return new Mend.Outcome.None(
+            return new RecipeMend.Outcome.None(
                     "no plan was found in the time given, and it is not proved that there is none", null);
         }
-        return new Mend.Outcome.None(
+        return new RecipeMend.Outcome.None(
                 "there is no such plan, even with every supplement of the catalogue",
                 new WhyNot(knowledge, solver)
                         .firstClash(none.household(), goal, CLASH_SECONDS)

@@ -35,26 +35,25 @@ final class Repair {
     private final Knowledge knowledge;
     private final Solver solver;
     private final Loosening loosening;
-    private final Deadline deadline;
+    private final TimeBudget time;
 
-    Repair(Knowledge knowledge, Solver solver, Loosening loosening, Deadline deadline) {
+    Repair(Knowledge knowledge, Solver solver, Loosening loosening, TimeBudget time) {
         this.knowledge = knowledge;
         this.solver = solver;
         this.loosening = loosening;
-        this.deadline = deadline;
+        this.time = time;
     }
 
     /** An audited plan of a household; empty when there is none or none in time. */
     Optional<Planner.Result.Planned> plan(Household household) {
         Rules rules = household.rules();
         for (double times : RESERVES) {
-            if (deadline.passed()) {
+            if (time.isSpent()) {
                 return Optional.empty();
             }
             // A plan that just misses a limit once the kitchen has rounded it is looked for again with more in reserve.
             Household careful = household.withRules(rules.withRoundingReserve(rules.roundingReserve() * times));
-            Planner.Result result =
-                    new Planner(knowledge, solver).plan(careful, deadline.limits(PLAN_SECONDS, PLAN_GAP));
+            Planner.Result result = new Planner(knowledge, solver).plan(careful, time.limits(PLAN_SECONDS, PLAN_GAP));
             if (!(result instanceof Planner.Result.Planned planned)) {
                 return Optional.empty();
             }
@@ -75,7 +74,7 @@ final class Repair {
      * @param worth whether it is worth to show, told the keys of the wishes that had to give
      */
     record Attempt(
-            WayOut.Kind kind,
+            Mend.Kind kind,
             Household base,
             List<String> changes,
             List<String> notes,
@@ -83,8 +82,8 @@ final class Repair {
             Predicate<Set<String>> worth) {}
 
     /** The smallest change with which there is a plan; empty when there is none or the time ran out. */
-    Optional<WayOut> mend(Attempt attempt) {
-        if (deadline.passed()) {
+    Optional<Mend> mend(Attempt attempt) {
+        if (time.isSpent()) {
             return Optional.empty();
         }
         if (attempt.mayGive().isEmpty()) {
@@ -101,7 +100,7 @@ final class Repair {
             return Optional.empty();
         }
         Trial.Outcome nearest =
-                new Trial(model, solver).solve(hard, soft, true, deadline.limits(LOOSEN_SECONDS, LOOSEN_GAP));
+                new Trial(model, solver).solve(hard, soft, true, time.limits(LOOSEN_SECONDS, LOOSEN_GAP));
         if (!nearest.solution().hasValues()) {
             return Optional.empty();
         }
@@ -116,7 +115,7 @@ final class Repair {
         }
         Measure measure = new Measure(base, knowledge, needs);
         for (double wider : WIDER) {
-            Optional<WayOut> mend = loosened(attempt, gave, nearest, measure, wider);
+            Optional<Mend> mend = loosened(attempt, gave, nearest, measure, wider);
             if (mend.isPresent()) {
                 return mend;
             }
@@ -148,7 +147,7 @@ final class Repair {
         }
     }
 
-    private Optional<WayOut> loosened(
+    private Optional<Mend> loosened(
             Attempt attempt, List<Demand> gave, Trial.Outcome nearest, Measure measure, double wider) {
         Household household = attempt.base();
         List<String> changes = new ArrayList<>();
@@ -174,10 +173,12 @@ final class Repair {
 
     /** All minimums share one margin. */
     private static String whatGives(Wish wish) {
-        return wish.kind() == Wish.Kind.NUTRIENT_MINIMUM ? "margin" : wish.kind() + " " + wish.who() + " " + wish.what();
+        return wish.kind() == Wish.Kind.NUTRIENT_MINIMUM
+                ? "margin"
+                : wish.kind() + " " + wish.who() + " " + wish.what();
     }
 
-    private static WayOut mend(
+    private static Mend mend(
             Attempt attempt,
             Planner.Result.Planned planned,
             Set<String> gaveWay,
@@ -188,7 +189,7 @@ final class Repair {
         changes.addAll(moreChanges);
         List<String> notes = new ArrayList<>(attempt.notes());
         notes.addAll(moreNotes);
-        return WayOut.of(
+        return Mend.of(
                 attempt.kind(),
                 changes,
                 gaveWay,

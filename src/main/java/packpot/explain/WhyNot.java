@@ -3,7 +3,6 @@ package packpot.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
@@ -55,7 +54,7 @@ public final class WhyNot {
                 Household household,
                 List<Clash> clashes,
                 boolean allClashes,
-                List<WayOut> mends,
+                List<Mend> mends,
                 int foodsTried,
                 List<String> notTried)
                 implements Answer {
@@ -66,7 +65,7 @@ public final class WhyNot {
             }
 
             /** Whether another of the mends is so much like this one that people need not be told both. */
-            public boolean isNearDouble(WayOut mend) {
+            public boolean isNearDouble(Mend mend) {
                 return mends.stream().anyMatch(mend::isOutdoneBy);
             }
         }
@@ -79,8 +78,8 @@ public final class WhyNot {
      * @param says told what is going on, in a few words
      */
     public Answer explain(Household household, double seconds, Consumer<String> says) {
-        Deadline all = new Deadline(seconds);
-        Deadline forClashes = new Deadline(seconds * SHARE_FOR_CLASHES);
+        TimeBudget all = new TimeBudget(seconds);
+        TimeBudget timeForClashes = new TimeBudget(seconds * SHARE_FOR_CLASHES);
         says.accept("Looking for a plan");
         Planner.Result result = new Planner(knowledge, solver)
                 .plan(household, new SolveLimits(seconds * SHARE_FOR_CLASHES / 2, Repair.PLAN_GAP));
@@ -88,10 +87,11 @@ public final class WhyNot {
             return new Answer.HasPlan(planned);
         }
         says.accept("There is no plan; looking for what clashes");
-        Answer.NoPlan none = none(household, forClashes, all, says);
-        return none.clashes().isEmpty() && !((Planner.Result.NoPlan) result).provedImpossible()
+        boolean proved = ((Planner.Result.NoPlan) result).provedImpossible();
+        ClashesFound found = clashes(household, timeForClashes, all);
+        return found.clashes().isEmpty() && !proved
                 ? new Answer.NotKnown(household)
-                : none;
+                : withMends(household, found, all, says);
     }
 
     /**
@@ -101,20 +101,32 @@ public final class WhyNot {
      * @param says told what is going on, in a few words
      */
     public Answer.NoPlan explainNone(Household household, double seconds, Consumer<String> says) {
-        return none(household, new Deadline(seconds * SHARE_FOR_CLASHES), new Deadline(seconds), says);
+        TimeBudget all = new TimeBudget(seconds);
+        says.accept("There is no plan; looking for what clashes");
+        ClashesFound found = clashes(household, new TimeBudget(seconds * SHARE_FOR_CLASHES), all);
+        return withMends(household, found, all, says);
     }
 
-    private Answer.NoPlan none(Household household, Deadline forClashes, Deadline all, Consumer<String> says) {
-        try (Workers workers = new Workers()) {
-            Model model = model(household, null);
-            ClashFinder.All found = new ClashFinder(model.linear(), solver, forClashes).all();
-            List<Clash> clashes = clashes(model, found.clashes(), workers, all);
-            says.accept("Looking for what would mend it");
-            MendSearch mends = new MendSearch(knowledge, solver, household, found.clashes(), all, workers, says);
-            mends.find();
-            return new Answer.NoPlan(
-                    household, clashes, found.complete(), mends.ranked(), mends.foodsTried(), mends.notTried());
-        }
+    private record ClashesFound(ClashFinder.All all, List<Clash> clashes) {}
+
+    private ClashesFound clashes(Household household, TimeBudget timeForClashes, TimeBudget all) {
+        Model model = model(household, null);
+        ClashFinder.All found = new ClashFinder(model.linear(), solver, timeForClashes).all();
+        return new ClashesFound(found, clashes(model, found.clashes(), all));
+    }
+
+    private Answer.NoPlan withMends(Household household, ClashesFound found, TimeBudget time, Consumer<String> says) {
+        says.accept("Looking for what would mend it");
+        MendSearch mends =
+                new MendSearch(knowledge, solver, household, found.all().clashes(), time, says);
+        mends.find();
+        return new Answer.NoPlan(
+                household,
+                found.clashes(),
+                found.all().complete(),
+                mends.ranked(),
+                mends.foodsTried(),
+                mends.notTried());
     }
 
     /** The first clash alone, without mends; empty when none is proved in time. */
@@ -124,14 +136,11 @@ public final class WhyNot {
 
     /** The same where the pot must also keep to a goal; null for none. */
     Optional<Clash> firstClash(Household household, @Nullable Goal goal, double seconds) {
-        Deadline deadline = new Deadline(seconds);
+        TimeBudget time = new TimeBudget(seconds);
         Model model = model(household, goal);
-        ClashFinder finder = new ClashFinder(model.linear(), solver, deadline);
-        return finder.first(Demand.of(model.linear())).map(found -> {
-            try (Workers workers = new Workers()) {
-                return clashes(model, List.of(found), workers, deadline).get(0);
-            }
-        });
+        ClashFinder finder = new ClashFinder(model.linear(), solver, time);
+        return finder.first(Demand.of(model.linear()))
+                .map(found -> clashes(model, List.of(found), time).get(0));
     }
 
     private record Model(LinearModel<Wish> linear, Measure measure) {}
@@ -144,28 +153,27 @@ public final class WhyNot {
                 new Measure(household, knowledge, needs));
     }
 
-    private List<Clash> clashes(Model model, List<ClashFinder.Found> found, Workers workers, Deadline deadline) {
+    private List<Clash> clashes(Model model, List<ClashFinder.Found> found, TimeBudget time) {
         Trial trial = new Trial(model.linear(), solver);
         List<Clash> clashes = new ArrayList<>();
         for (ClashFinder.Found clash : found) {
-            List<Callable<Clash.Part>> parts = new ArrayList<>();
-            for (Demand demand : clash.demands()) {
-                parts.add(() -> model.measure().part(demand, nearest(trial, clash.demands(), demand, deadline)));
-            }
-            clashes.add(new Clash(workers.all(parts), clash.irreducible()));
+            List<Clash.Part> parts = Parallel.map(
+                    clash.demands(),
+                    demand -> model.measure().part(demand, nearest(trial, clash.demands(), demand, time)));
+            clashes.add(new Clash(parts, clash.irreducible()));
         }
         return clashes;
     }
 
     /** What misses one wish as little as can be while the others of its clash hold; null when the time runs out. */
-    private static @Nullable Solution nearest(Trial trial, List<Demand> clash, Demand missed, Deadline deadline) {
+    private static @Nullable Solution nearest(Trial trial, List<Demand> clash, Demand missed, TimeBudget time) {
         List<Demand> others =
                 clash.stream().filter(demand -> !demand.equals(missed)).toList();
         Trial.Outcome outcome = trial.solve(
                 others,
                 List.of(new Trial.Soft(missed, 1, Double.POSITIVE_INFINITY)),
                 true,
-                deadline.limits(REACH_SECONDS, REACH_GAP));
+                time.limits(REACH_SECONDS, REACH_GAP));
         return outcome.solution().hasValues() ? outcome.solution() : null;
     }
 }

@@ -79,7 +79,8 @@ final class ClashText {
 
     private static String sentence(Clash.Part part) {
         Double asked = part.asked();
-        boolean together = part.wish().kind() == Wish.Kind.ENERGY && part.wish().who().isEmpty();
+        boolean together =
+                part.wish().kind() == Wish.Kind.ENERGY && part.wish().who().isEmpty();
         return together && asked != null
                 ? "all dogs get their energy from the batch, together " + Show.number(asked) + " " + part.unit()
                 : part.wish().sentence();

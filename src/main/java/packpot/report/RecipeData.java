@@ -3,7 +3,7 @@ package packpot.report;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import packpot.explain.Mend;
+import packpot.explain.RecipeMend;
 import packpot.explain.RecipeSwap;
 import packpot.household.Recipe;
 
@@ -79,11 +79,11 @@ final class RecipeData {
         return Double.isFinite(value) ? (Double) value : null;
     }
 
-    static Map<String, Object> mend(Mend mend, String words) {
+    static Map<String, Object> mend(RecipeMend mend, String words) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("way", mend.way().key());
         data.put("words", words);
-        if (mend.outcome() instanceof Mend.Outcome.Planned planned) {
+        if (mend.outcome() instanceof RecipeMend.Outcome.Planned planned) {
             data.put("found", true);
             data.put("scale", planned.scale());
             data.put("distance", planned.distance());
@@ -108,7 +108,7 @@ final class RecipeData {
             data.put("auditPassed", planned.verdict().passed());
             data.put("plan", planned.plan());
             data.put("audit", planned.verdict());
-        } else if (mend.outcome() instanceof Mend.Outcome.None none) {
+        } else if (mend.outcome() instanceof RecipeMend.Outcome.None none) {
             data.put("found", false);
             data.put("reason", none.reason());
             data.put("clashes", ClashText.data(none.clash()));

@@ -3,14 +3,14 @@ package packpot.report;
 import java.util.List;
 import java.util.Locale;
 import packpot.explain.Clash;
-import packpot.explain.Mend;
+import packpot.explain.RecipeMend;
 import packpot.household.Household;
 import packpot.plan.Plan;
 import packpot.units.Show;
 
 /** How a recipe can be mended: each way with its foods and bowls, or with what stands in it. */
 final class RecipeMendsText {
-    private final List<Mend> mends;
+    private final List<RecipeMend> mends;
     private final Household household;
     private final double recipeCostPerDay;
     private final double bandShare;
@@ -21,7 +21,7 @@ final class RecipeMendsText {
      * @param recipeCostPerDay money for the recipe as it stands, scaled to the energy that is needed
      * @param bandShare of the cheapest recipe of its character
      */
-    RecipeMendsText(List<Mend> mends, Household household, double recipeCostPerDay, double bandShare) {
+    RecipeMendsText(List<RecipeMend> mends, Household household, double recipeCostPerDay, double bandShare) {
         this.mends = mends;
         this.household = household;
         this.recipeCostPerDay = recipeCostPerDay;
@@ -29,11 +29,11 @@ final class RecipeMendsText {
     }
 
     void write(Page page) {
-        for (Mend mend : mends) {
+        for (RecipeMend mend : mends) {
             page.title(words(mend.way()));
-            if (mend.outcome() instanceof Mend.Outcome.Planned planned) {
+            if (mend.outcome() instanceof RecipeMend.Outcome.Planned planned) {
                 planned(page, mend.way(), planned);
-            } else if (mend.outcome() instanceof Mend.Outcome.None none) {
+            } else if (mend.outcome() instanceof RecipeMend.Outcome.None none) {
                 page.indented("No: " + none.reason() + ".");
                 Clash clash = none.clash();
                 if (clash != null) {
@@ -58,7 +58,7 @@ final class RecipeMendsText {
         }
     }
 
-    String words(Mend.Way way) {
+    String words(RecipeMend.Way way) {
         return switch (way) {
             case ADDITIONS_ONLY -> "Mend 1: additions only, at least cost; the pot's proportions stay";
             case SMALLEST_CHANGE -> "Mend 2: the smallest change of the amounts";
@@ -68,10 +68,10 @@ final class RecipeMendsText {
         };
     }
 
-    private void planned(Page page, Mend.Way way, Mend.Outcome.Planned planned) {
+    private void planned(Page page, RecipeMend.Way way, RecipeMend.Outcome.Planned planned) {
         page.indented(scaled(way, planned));
         TextTable table = new TextTable("rrrl").row("recipe", "now", "", "");
-        for (Mend.Change change : planned.foods()) {
+        for (RecipeMend.Change change : planned.foods()) {
             table.row(
                     change.recipeGrams() > 0 ? RecipeFigures.grams(change.recipeGrams()) : "-",
                     RecipeFigures.grams(change.grams()),
@@ -108,13 +108,13 @@ final class RecipeMendsText {
         planned.left().forEach(left -> page.item("the recipe passes it, so it does not bind: " + left));
     }
 
-    private String scaled(Mend.Way way, Mend.Outcome.Planned planned) {
+    private String scaled(RecipeMend.Way way, RecipeMend.Outcome.Planned planned) {
         String size = Math.abs(planned.scale() - 1) < RecipeFigures.NO_CHANGE
                 ? "The batch keeps its size"
                 : String.format(
                         Locale.ROOT,
                         "%s times %.2f, to bring the energy that is needed",
-                        way == Mend.Way.ADDITIONS_ONLY ? "All foods" : "The batch",
+                        way == RecipeMend.Way.ADDITIONS_ONLY ? "All foods" : "The batch",
                         planned.scale());
         return size
                 + switch (way) {

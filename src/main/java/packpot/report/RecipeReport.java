@@ -12,7 +12,7 @@ import packpot.audit.DogAudit;
 import packpot.audit.Finding;
 import packpot.audit.NutrientLine;
 import packpot.audit.RecipeVerdict;
-import packpot.explain.Mend;
+import packpot.explain.RecipeMend;
 import packpot.explain.RecipeSwap;
 import packpot.household.Household;
 import packpot.household.Knowledge;
@@ -29,7 +29,7 @@ public final class RecipeReport {
     private final Household household;
     private final Knowledge knowledge;
     private final RecipeVerdict verdict;
-    private final List<Mend> mends;
+    private final List<RecipeMend> mends;
     private final @Nullable RecipeSwap swap;
     private final double bandShare;
     private final Page page = new Page();
@@ -45,7 +45,7 @@ public final class RecipeReport {
             RecipeScenario scenario,
             Knowledge knowledge,
             RecipeVerdict verdict,
-            List<Mend> mends,
+            List<RecipeMend> mends,
             @Nullable RecipeSwap swap,
             double bandShare) {
         this.recipe = scenario.recipe();
@@ -95,8 +95,8 @@ public final class RecipeReport {
         }
         Set<String> used = new LinkedHashSet<>();
         recipe.foods().forEach(part -> used.add(part.item().food().label()));
-        for (Mend mend : mends) {
-            if (mend.outcome() instanceof Mend.Outcome.Planned planned) {
+        for (RecipeMend mend : mends) {
+            if (mend.outcome() instanceof RecipeMend.Outcome.Planned planned) {
                 planned.plan().shopping().forEach(purchase -> used.add(purchase.label()));
             }
         }

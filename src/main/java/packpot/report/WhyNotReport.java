@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Clash;
-import packpot.explain.WayOut;
+import packpot.explain.Mend;
 import packpot.explain.WhyNot;
 import packpot.plan.Plan;
 import packpot.units.Show;
@@ -87,24 +87,24 @@ public final class WhyNotReport {
                             + " of the batch for all dogs, proved to within 2 %:"));
             answer.mends().stream()
                     .filter(mend -> !answer.isNearDouble(mend))
-                    .forEach(mend -> text.append(Wrap.item(
-                            sentence(mend, answer.household().currency()), INDENT, TextReport.WIDTH)));
+                    .forEach(mend -> text.append(
+                            Wrap.item(sentence(mend, answer.household().currency()), INDENT, TextReport.WIDTH)));
         }
-        boolean food = answer.mends().stream().anyMatch(mend -> mend.kind() == WayOut.Kind.ADD_FOOD);
+        boolean food = answer.mends().stream().anyMatch(mend -> mend.kind() == Mend.Kind.ADD_FOOD);
         text.append(paragraph(answer.foodsTried() + " foods of the catalogue were tried, each alone"
                 + (food ? "; the cheapest that help are shown." : "; none was found that helps.")));
         answer.notTried().forEach(each -> text.append(paragraph("Not tried to the end: " + each + ".")));
         return text.toString();
     }
 
-    private static String sentence(WayOut mend, String currency) {
+    private static String sentence(Mend mend, String currency) {
         StringBuilder text = new StringBuilder(String.join(", and ", mend.changes()));
         text.append(": ")
                 .append(Show.money(mend.costPerDay(), currency))
                 .append(" a day, ")
                 .append(Show.money(mend.atTheTill(), currency))
                 .append(" at the till");
-        if (mend.kind() == WayOut.Kind.LOOSEN && !mend.smallest()) {
+        if (mend.kind() == Mend.Kind.LOOSEN && !mend.smallest()) {
             text.append(" (less may do)");
         }
         mend.notes().forEach(note -> text.append("; ").append(note));
@@ -144,7 +144,9 @@ public final class WhyNotReport {
                         .flatMap(clash -> ClashText.data(clash).stream())
                         .toList());
         root.put("allClashes", answer.allClashes());
-        root.put("mends", answer.mends().stream()
+        root.put(
+                "mends",
+                answer.mends().stream()
                         .map(mend -> data(mend, answer.isNearDouble(mend)))
                         .toList());
         root.put("foodsTried", answer.foodsTried());
@@ -192,7 +194,7 @@ public final class WhyNotReport {
                 + INDENT + "packpot plan " + scenario + "\n";
     }
 
-    private static Map<String, Object> data(WayOut mend, boolean nearDouble) {
+    private static Map<String, Object> data(Mend mend, boolean nearDouble) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("kind", mend.kind().name());
         data.put("changes", mend.changes());

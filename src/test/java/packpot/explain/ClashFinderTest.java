@@ -98,7 +98,7 @@ class ClashFinderTest {
         for (int i = 0; i < EACH; i++) {
             LinearModel<Wish> model = model(random);
             Set<Set<String>> smallest = exhaustive(model);
-            ClashFinder.All found = new ClashFinder(model, new OrToolsSolver(), new Deadline(60)).all();
+            ClashFinder.All found = new ClashFinder(model, new OrToolsSolver(), new TimeBudget(60)).all();
             Set<String> used = new HashSet<>();
             for (ClashFinder.Found clash : found.clashes()) {
                 Set<String> sentences = clash.demands().stream()

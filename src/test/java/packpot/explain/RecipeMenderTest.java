@@ -40,7 +40,7 @@ class RecipeMenderTest {
              'additions': [{'food': 'eggshell powder', 'dog': 'Moss', 'amount': '0.25 tsp'}]}
             """;
 
-    private static final Map<Mend.Way, Mend.Outcome> FAIR_MENDED = new EnumMap<>(Mend.Way.class);
+    private static final Map<RecipeMend.Way, RecipeMend.Outcome> FAIR_MENDED = new EnumMap<>(RecipeMend.Way.class);
 
     private static RecipeScenario fair;
 
@@ -49,23 +49,23 @@ class RecipeMenderTest {
         fair = Recipes.forThreeAdults(FAIR);
     }
 
-    private static Mend.Outcome.Planned planned(Mend.Way way, RecipeScenario scenario) {
+    private static RecipeMend.Outcome.Planned planned(RecipeMend.Way way, RecipeScenario scenario) {
         // The fair recipe is mended by many tests and comes out the same.
-        Mend.Outcome outcome = scenario.equals(fair)
+        RecipeMend.Outcome outcome = scenario.equals(fair)
                 ? FAIR_MENDED.computeIfAbsent(
                         way, key -> MENDER.mend(key, fair, LIMITS).outcome())
                 : MENDER.mend(way, scenario, LIMITS).outcome();
-        assertThat(outcome).isInstanceOf(Mend.Outcome.Planned.class);
-        return (Mend.Outcome.Planned) outcome;
+        assertThat(outcome).isInstanceOf(RecipeMend.Outcome.Planned.class);
+        return (RecipeMend.Outcome.Planned) outcome;
     }
 
     @ParameterizedTest
-    @EnumSource(Mend.Way.class)
-    void aMendPassesTheAuditThatTheRecipeDoesNot(Mend.Way way) {
+    @EnumSource(RecipeMend.Way.class)
+    void aMendPassesTheAuditThatTheRecipeDoesNot(RecipeMend.Way way) {
         assertThat(RecipeAudit.check(fair.recipe(), fair.household(), Recipes.KNOWLEDGE)
                         .good())
                 .isFalse();
-        Mend.Outcome.Planned mend = planned(way, fair);
+        RecipeMend.Outcome.Planned mend = planned(way, fair);
         assertThat(mend.verdict().findings()).isEmpty();
         assertThat(mend.verdict().dogs()).extracting("dog").containsExactly("Bramble", "Moss");
         // Only foods of the recipe, supplements, and where nothing else may change a little oil.
@@ -75,14 +75,14 @@ class RecipeMenderTest {
         assertThat(mend.foods())
                 .filteredOn(change -> !change.supplement() && !own.contains(change.food()))
                 .allSatisfy(change -> {
-                    assertThat(way).isEqualTo(Mend.Way.ADDITIONS_ONLY);
+                    assertThat(way).isEqualTo(RecipeMend.Way.ADDITIONS_ONLY);
                     assertThat(change.food()).startsWith("oil-");
                 });
     }
 
     @Test
     void additionsOnlyLeaveTheProportionsOfThePot() {
-        Mend.Outcome.Planned mend = planned(Mend.Way.ADDITIONS_ONLY, fair);
+        RecipeMend.Outcome.Planned mend = planned(RecipeMend.Way.ADDITIONS_ONLY, fair);
         assertThat(mend.foods())
                 .filteredOn(change -> !change.supplement() && change.recipeGrams() > 50)
                 .hasSize(7)
@@ -97,20 +97,20 @@ class RecipeMenderTest {
 
     @Test
     void theSmallestChangeIsSmallerThanThatOfTheOtherWays() {
-        Mend.Outcome.Planned nearest = planned(Mend.Way.SMALLEST_CHANGE, fair);
-        Mend.Outcome.Planned cheapest = planned(Mend.Way.CHEAPEST_ALIKE, fair);
+        RecipeMend.Outcome.Planned nearest = planned(RecipeMend.Way.SMALLEST_CHANGE, fair);
+        RecipeMend.Outcome.Planned cheapest = planned(RecipeMend.Way.CHEAPEST_ALIKE, fair);
         assertThat(nearest.distance()).isLessThan(cheapest.distance());
     }
 
     @Test
     void aNarrowerBandIsNoCheaper() {
-        Mend.Outcome.Planned wide = planned(Mend.Way.CHEAPEST_ALIKE, fair);
-        Mend.Outcome narrow = new RecipeMender(Recipes.KNOWLEDGE, new OrToolsSolver(), 0.15)
-                .mend(Mend.Way.CHEAPEST_ALIKE, fair, LIMITS)
+        RecipeMend.Outcome.Planned wide = planned(RecipeMend.Way.CHEAPEST_ALIKE, fair);
+        RecipeMend.Outcome narrow = new RecipeMender(Recipes.KNOWLEDGE, new OrToolsSolver(), 0.15)
+                .mend(RecipeMend.Way.CHEAPEST_ALIKE, fair, LIMITS)
                 .outcome();
         assertThat(narrow)
                 .isInstanceOfSatisfying(
-                        Mend.Outcome.Planned.class,
+                        RecipeMend.Outcome.Planned.class,
                         planned -> assertThat(planned.plan().cost().ofTheBatch())
                                 .isGreaterThanOrEqualTo(
                                         wide.plan().cost().ofTheBatch() * (1 - 2 * LIMITS.relativeGap())));
@@ -118,7 +118,7 @@ class RecipeMenderTest {
 
     @Test
     void theCheapestAlikeKeepsEveryShareWithinItsBand() {
-        Mend.Outcome.Planned mend = planned(Mend.Way.CHEAPEST_ALIKE, fair);
+        RecipeMend.Outcome.Planned mend = planned(RecipeMend.Way.CHEAPEST_ALIKE, fair);
         double all = mend.plan().pot().stream()
                 .filter(ingredient -> !ingredient.stirredIn())
                 .mapToDouble(Plan.Ingredient::cookedGrams)
@@ -159,11 +159,12 @@ class RecipeMenderTest {
 
     @Test
     void theSmallestChangeOfAGoodRecipeIsNone() throws ScenarioException {
-        RecipeScenario good = asRecipe(planned(Mend.Way.SMALLEST_CHANGE, fair).plan(), fair);
+        RecipeScenario good =
+                asRecipe(planned(RecipeMend.Way.SMALLEST_CHANGE, fair).plan(), fair);
         RecipeVerdict verdict = RecipeAudit.check(good.recipe(), good.household(), Recipes.KNOWLEDGE);
         assertThat(verdict.nutrition()).isEmpty();
         assertThat(verdict.safety()).isEmpty();
-        Mend.Outcome.Planned mend = planned(Mend.Way.SMALLEST_CHANGE, good);
+        RecipeMend.Outcome.Planned mend = planned(RecipeMend.Way.SMALLEST_CHANGE, good);
         assertThat(mend.scale()).isEqualTo(1);
         assertThat(mend.distance()).isLessThan(1e-3);
         assertThat(mend.foods())
@@ -176,10 +177,10 @@ class RecipeMenderTest {
         RecipeScenario rice = Recipes.forThreeAdults("""
                 {'days': 7, 'foods': [{'food': 'white rice, enriched, dry', 'amount': '5 kg'}]}
                 """);
-        Mend.Outcome outcome =
-                MENDER.mend(Mend.Way.ADDITIONS_ONLY, rice, LIMITS).outcome();
-        assertThat(outcome).isInstanceOf(Mend.Outcome.None.class);
-        Clash clash = ((Mend.Outcome.None) outcome).clash();
+        RecipeMend.Outcome outcome =
+                MENDER.mend(RecipeMend.Way.ADDITIONS_ONLY, rice, LIMITS).outcome();
+        assertThat(outcome).isInstanceOf(RecipeMend.Outcome.None.class);
+        Clash clash = ((RecipeMend.Outcome.None) outcome).clash();
         if (clash == null) {
             throw new AssertionError("no clash is told");
         }
@@ -197,10 +198,10 @@ class RecipeMenderTest {
                 {'dogs': [{'name': 'Moss', 'weight': '21 lb', 'age': '4 years', 'avoid': ['beef']}],
                  'pantry': [{'food': 'carrots', 'price': '$1.90'}]}
                 """, "{'foods': [{'food': 'ground beef, 90 % lean', 'amount': '6 lb'}]}");
-        for (Mend.Way way : List.of(Mend.Way.ADDITIONS_ONLY, Mend.Way.CHEAPEST_ALIKE)) {
-            Mend.Outcome outcome = MENDER.mend(way, scenario, LIMITS).outcome();
-            assertThat(outcome).isInstanceOf(Mend.Outcome.None.class);
-            assertThat(((Mend.Outcome.None) outcome).reason())
+        for (RecipeMend.Way way : List.of(RecipeMend.Way.ADDITIONS_ONLY, RecipeMend.Way.CHEAPEST_ALIKE)) {
+            RecipeMend.Outcome outcome = MENDER.mend(way, scenario, LIMITS).outcome();
+            assertThat(outcome).isInstanceOf(RecipeMend.Outcome.None.class);
+            assertThat(((RecipeMend.Outcome.None) outcome).reason())
                     .isEqualTo("Moss must not get ground beef, 90 % lean, which the recipe holds");
         }
     }
@@ -208,10 +209,10 @@ class RecipeMenderTest {
     @Test
     void aCapThatAFoodCarriesBindsEveryWay() throws ScenarioException {
         RecipeScenario scenario = Recipes.forThreeAdults(FAIR.replace("'300 g'", "'1500 g'"));
-        Mend.Outcome kept =
-                MENDER.mend(Mend.Way.ADDITIONS_ONLY, scenario, LIMITS).outcome();
-        assertThat(kept).isInstanceOf(Mend.Outcome.None.class);
-        Mend.Outcome.Planned nearest = planned(Mend.Way.SMALLEST_CHANGE, scenario);
+        RecipeMend.Outcome kept =
+                MENDER.mend(RecipeMend.Way.ADDITIONS_ONLY, scenario, LIMITS).outcome();
+        assertThat(kept).isInstanceOf(RecipeMend.Outcome.None.class);
+        RecipeMend.Outcome.Planned nearest = planned(RecipeMend.Way.SMALLEST_CHANGE, scenario);
         assertThat(nearest.plan().pot())
                 .filteredOn(ingredient -> ingredient.food().equals("chicken-liver-raw"))
                 .allSatisfy(liver -> assertThat(liver.shareOfCookedMass()).isLessThanOrEqualTo(0.05));
@@ -219,7 +220,7 @@ class RecipeMenderTest {
 
     @Test
     void aMendIsAuditedAsThePlanOfTheHouseholdThatItIsFor() {
-        Mend.Outcome.Planned mend = planned(Mend.Way.SMALLEST_CHANGE, fair);
+        RecipeMend.Outcome.Planned mend = planned(RecipeMend.Way.SMALLEST_CHANGE, fair);
         // The same plan for a household whose pantry has no carrots is found out.
         Household other = fair.recipe().in(fair.household());
         Household without = other.withPantry(other.pantry().stream()

@@ -159,7 +159,7 @@ class WhyNotTest {
     void atLeastOneMendLeadsToAnAuditedPlan(String name, List<Wish.Kind> kinds, int clashes) {
         WhyNot.Answer.NoPlan answer = noPlan(name);
         assertThat(answer.mends()).isNotEmpty();
-        for (WayOut mend : answer.mends()) {
+        for (Mend mend : answer.mends()) {
             assertThat(mend.planned()).isNotEmpty();
             mend.planned()
                     .forEach(planned -> assertThat(PlanAudit.check(planned.plan(), planned.household(), KNOWLEDGE)
@@ -168,22 +168,22 @@ class WhyNotTest {
                             .isEmpty());
             assertThat(mend.changes()).isNotEmpty();
         }
-        assertThat(answer.mends()).extracting(WayOut::costPerDay).isSorted();
+        assertThat(answer.mends()).extracting(Mend::costPerDay).isSorted();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"nutrient-minimum", "stock"})
     void addedFoodsAreAllowedNewAndAtMostFive(String name) {
         WhyNot.Answer.NoPlan answer = noPlan(name);
-        List<WayOut> foods = answer.mends().stream()
-                .filter(mend -> mend.kind() == WayOut.Kind.ADD_FOOD)
+        List<Mend> foods = answer.mends().stream()
+                .filter(mend -> mend.kind() == Mend.Kind.ADD_FOOD)
                 .toList();
         assertThat(foods).hasSizeBetween(1, 5);
         assertThat(answer.foodsTried()).isGreaterThan(150);
         Set<String> pantry = answer.household().pantry().stream()
                 .map(item -> item.food().id())
                 .collect(Collectors.toSet());
-        for (WayOut mend : foods) {
+        for (Mend mend : foods) {
             var added = mend.planned().get(0).household().pantry().stream()
                     .filter(item -> !pantry.contains(item.food().id()))
                     .toList();
@@ -196,8 +196,8 @@ class WhyNotTest {
 
     @Test
     void anUnneededLooseningIsNotTaken() {
-        WayOut mend = noPlan("bags").mends().stream()
-                .filter(each -> each.kind() == WayOut.Kind.LOOSEN)
+        Mend mend = noPlan("bags").mends().stream()
+                .filter(each -> each.kind() == Mend.Kind.LOOSEN)
                 .findFirst()
                 .orElseThrow();
         Integer bags = mend.planned().get(0).household().kitchen().mostBags();
@@ -211,7 +211,7 @@ class WhyNotTest {
     @Test
     void twoCookDaysMendTooFewBags() {
         assertThat(noPlan("bags").mends())
-                .filteredOn(mend -> mend.kind() == WayOut.Kind.SECOND_SESSION)
+                .filteredOn(mend -> mend.kind() == Mend.Kind.SECOND_SESSION)
                 .singleElement()
                 .satisfies(mend ->
                         assertThat(mend.plans()).extracting(plan -> plan.days()).containsExactly(5, 5));
@@ -220,7 +220,7 @@ class WhyNotTest {
     @Test
     void twoPotsMendDogsThatCannotShare() {
         assertThat(noPlan("cannot-share").mends())
-                .filteredOn(mend -> mend.kind() == WayOut.Kind.SECOND_POT)
+                .filteredOn(mend -> mend.kind() == Mend.Kind.SECOND_POT)
                 .singleElement()
                 .satisfies(mend -> assertThat(mend.plans())
                         .flatExtracting(plan -> plan.dogs())
@@ -231,7 +231,7 @@ class WhyNotTest {
     @Test
     void aMarginGivesWayButNotThePublishedMinimum() {
         assertThat(noPlan("margin").mends())
-                .filteredOn(mend -> mend.kind() == WayOut.Kind.LOOSEN)
+                .filteredOn(mend -> mend.kind() == Mend.Kind.LOOSEN)
                 .isNotEmpty()
                 .allSatisfy(mend -> assertThat(
                                 mend.planned().get(0).household().rules().margin())

@@ -18,7 +18,7 @@ import packpot.household.Rules;
 import packpot.household.Shape;
 
 /** The household for which a recipe is mended: how the pot looks is the cook's own affair, caps of foods are not. */
-final class MendHousehold {
+final class RecipeHousehold {
     private static final int ANY_NUMBER = 40;
     private static final Set<FoodGroup> OILS = Set.of(FoodGroup.OIL);
     /** What a recipe has must not be missed for the last digit, nor for the rounding of the kitchen. */
@@ -31,7 +31,7 @@ final class MendHousehold {
     private final Knowledge knowledge;
     private final GuessedPrices guesses;
 
-    MendHousehold(Knowledge knowledge, GuessedPrices guesses) {
+    RecipeHousehold(Knowledge knowledge, GuessedPrices guesses) {
         this.knowledge = knowledge;
         this.guesses = guesses;
     }
@@ -43,16 +43,19 @@ final class MendHousehold {
      * @param goodAsItStands whether the recipe needs no mend
      * @param left told the limits of the household's shape that do not hold here, in sentences
      */
-    Household of(Mend.Way way, RecipeScenario scenario, double scale, boolean goodAsItStands, List<String> left) {
+    Household of(RecipeMend.Way way, RecipeScenario scenario, double scale, boolean goodAsItStands, List<String> left) {
         Recipe recipe = scenario.recipe();
         Household household = scenario.household();
         Shape shape = household.shape();
         return withOwnOils(way, recipe.in(household), household)
-                .withShape(way == Mend.Way.CHEAPEST_ALIKE ? asTheRecipeKeeps(shape, recipe, left) : free(shape, recipe))
+                .withShape(
+                        way == RecipeMend.Way.CHEAPEST_ALIKE
+                                ? asTheRecipeKeeps(shape, recipe, left)
+                                : free(shape, recipe))
                 .withRules(rules(
                         household.rules(),
                         scale * recipe.cookedGrams(),
-                        way == Mend.Way.SMALLEST_CHANGE && goodAsItStands));
+                        way == RecipeMend.Way.SMALLEST_CHANGE && goodAsItStands));
     }
 
     /** A recipe that is good as it stands need not keep the margin, nor hit the energy better than it does. */
@@ -125,8 +128,8 @@ final class MendHousehold {
     }
 
     /** A spoon of oil is an addition like any other, where nothing but additions may change. */
-    private static Household withOwnOils(Mend.Way way, Household mends, Household household) {
-        if (way != Mend.Way.ADDITIONS_ONLY) {
+    private static Household withOwnOils(RecipeMend.Way way, Household mends, Household household) {
+        if (way != RecipeMend.Way.ADDITIONS_ONLY) {
             return mends;
         }
         List<PantryItem> pantry = new ArrayList<>(mends.pantry());
@@ -137,12 +140,12 @@ final class MendHousehold {
     }
 
     /** With every supplement of the catalogue at a guessed price, and oil where it counts as one. */
-    Household withShopAdditions(Mend.Way way, Household household) {
+    Household withShopAdditions(RecipeMend.Way way, Household household) {
         List<PantryItem> pantry = new ArrayList<>(household.pantry());
         for (Food food : knowledge.foods().all()) {
             Supplement supplement = food.supplement();
             boolean asSupplement = supplement != null && supplement.place() != Place.NONE;
-            boolean asOil = way == Mend.Way.ADDITIONS_ONLY
+            boolean asOil = way == RecipeMend.Way.ADDITIONS_ONLY
                     && OILS.contains(food.group())
                     && knowledge.measures().usualPack(food) != null;
             boolean harms = knowledge.unsafeFoods().inName(food.label() + " / " + food.name()).stream()
