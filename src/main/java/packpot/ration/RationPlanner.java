@@ -22,6 +22,9 @@ public final class RationPlanner {
     /** The rest of the gap is left for weighing in whole steps. */
     private static final double SEARCH_SHARE_OF_GAP = 0.7;
 
+    /** With so little of the gap left open, a further search could not pay for the weighing. */
+    private static final double CLOSED_SHARE_OF_GAP = 0.02;
+
     private static final double MEASURE_SECONDS = 1;
     private static final double MEASURE_GAP = 1e-5;
     /** As far as the energy band can take up. */
@@ -81,13 +84,18 @@ public final class RationPlanner {
                 seconds += measured.seconds();
             }
             boolean proved = goal instanceof RecipeGoal || within(model, measured, found.bound(), limits.relativeGap());
-            if (proved || last || found.status() != Solution.Status.OPTIMAL) {
+            if (proved || last || found.status() != Solution.Status.OPTIMAL || closed(found, limits.relativeGap())) {
                 Amounts amounts = model.amounts(measured, found.bound(), limits.relativeGap(), seconds);
                 return new Outcome.Found(amounts, model, found);
             }
             // Weighing took more of the gap than was left for it: search on for a better bound.
             searchGap *= SEARCH_SHARE_OF_GAP / 4;
         }
+    }
+
+    /** Where nothing is left between cost and bound, what weighing costs more is no matter of searching. */
+    private static boolean closed(Solution found, double gap) {
+        return found.objective() - found.bound() <= gap * CLOSED_SHARE_OF_GAP * Math.abs(found.objective());
     }
 
     private static boolean within(RationModel model, Solution solution, double bound, double gap) {
