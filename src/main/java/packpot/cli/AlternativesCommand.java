@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {
             "  packpot alternatives scenarios/three-adults.json",
-            "  packpot alternatives mine.json --within 3% --plans 4 --show 2"
+            "  packpot alternatives mine.json --within 3%% --plans 4 --show 2"
         })
 final class AlternativesCommand extends ScenarioCommand {
     private static final int MOST_PLANS = 5;
@@ -61,7 +61,7 @@ final class AlternativesCommand extends ScenarioCommand {
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
-            defaultValue = "17",
+            defaultValue = "45",
             description = "longest time for all plans together; default: ${DEFAULT-VALUE}")
     private double seconds;
 

@@ -32,13 +32,13 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {
             "  packpot drivers scenarios/tiny-freezer.json",
-            "  packpot drivers mine.json --time-limit 60 --json --out drivers.json"
+            "  packpot drivers mine.json --time-limit 120 --json --out drivers.json"
         })
 final class DriversCommand extends ScenarioCommand {
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
-            defaultValue = "13",
+            defaultValue = "60",
             description = "longest time for plan and search; what does not fit is marked; default: ${DEFAULT-VALUE}")
     private double seconds;
 

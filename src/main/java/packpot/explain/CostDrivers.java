@@ -7,7 +7,6 @@ import packpot.household.Wish;
 /**
  * What the cost of a plan hangs on: its limits and the prices of foods. Money is for the whole batch.
  *
- * @param cost of the batch before foods are weighed in whole steps; what all changes are measured against
  * @param limits those that hold the cost up, the dearest first
  * @param smallLimits how many more hold it up by less than is worth telling
  * @param prices of the foods in the pot, and how far each can move
@@ -15,7 +14,6 @@ import packpot.household.Wish;
  */
 public record CostDrivers(
         Planner.Result.Planned base,
-        double cost,
         List<LimitCost> limits,
         int smallLimits,
         List<PriceRange> prices,

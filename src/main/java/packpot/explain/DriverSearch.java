@@ -76,7 +76,7 @@ public final class DriverSearch {
         for (int i = 0; i < leftOut.size(); i++) {
             entryPrices.add(new EntryPrice(priced(leftOut.get(i)), entries.get(i)));
         }
-        return new CostDrivers(base.planned(), base.cost(), limits, before - limits.size(), ranges, entryPrices);
+        return new CostDrivers(base.planned(), limits, before - limits.size(), ranges, entryPrices);
     }
 
     private static Priced priced(PantryItem item) {

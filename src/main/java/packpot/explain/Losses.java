@@ -51,6 +51,8 @@ public final class Losses {
      * @param extraCost money over the whole batch beyond what the plan costs now, both before the kitchen's rounding;
      *     never below zero, since a plan without the food is also a plan with it; null unless planned
      * @param extraPerDay the same a day
+     * @param extraAtLeast what it costs more at least, both plans being proved only to within their gaps
+     * @param extraAtMost what it costs more at most
      * @param gapShare how far the cost of the plan without it may be above the least, as a share of that cost
      * @param distance between the recipes as in {@link PlanComparison}
      * @param standIn what takes its place; null when nothing grows
@@ -61,6 +63,8 @@ public final class Losses {
             End end,
             @Nullable Double extraCost,
             @Nullable Double extraPerDay,
+            @Nullable Double extraAtLeast,
+            @Nullable Double extraAtMost,
             @Nullable Double gapShare,
             @Nullable Double distance,
             @Nullable StandIn standIn) {}
@@ -81,7 +85,10 @@ public final class Losses {
             IntConsumer started,
             IntConsumer done) {
         Planner planner = new Planner(knowledge, solver);
-        Planner.Result first = planner.plan(household, limits);
+        // The plan itself is the one that "plan" prints, however coarsely the others are searched.
+        Planner.Result first = planner.plan(
+                household,
+                new SolveLimits(limits.seconds(), Math.min(limits.relativeGap(), SolveLimits.USUAL.relativeGap())));
         if (first instanceof Planner.Result.NoPlan none) {
             return new Result.NoBase(none);
         }
@@ -119,13 +126,15 @@ public final class Losses {
                 End.PLANNED,
                 extra,
                 extra / now.days(),
+                Math.max(0, now.proof().noPlanBelow() - old.proof().cost()),
+                Math.max(0, now.proof().cost() - old.proof().noPlanBelow()),
                 now.proof().gapShare(),
                 PlanComparison.of(base, planned, true, 1).distance(),
                 StandIn.of(line.food(), base, planned, knowledge));
     }
 
     private static Loss unplanned(Plan.Purchase line, End end) {
-        return new Loss(line.food(), line.label(), end, null, null, null, null, null);
+        return new Loss(line.food(), line.label(), end, null, null, null, null, null, null, null);
     }
 
     private static Household without(Household household, String food) {

@@ -11,12 +11,15 @@ import packpot.food.Nutrient;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
+import packpot.needs.Needs;
+import packpot.needs.Requirement;
 import packpot.plan.Plan;
+import packpot.profile.Limit;
 
 /**
  * The food that takes the place of a lost one: that which brings most more than before, in pot and bowls together, of
  * what the lost food was there for. A food that brought at least a twentieth of the energy was there for energy; any other
- * for the nutrient of which it brought the largest part of all that the plan holds.
+ * for the nutrient of which it brought the largest part of all that the plan holds, among those of which a dog must get so much.
  *
  * @param of "energy", or the nutrient's label
  * @param unit kcal, or the nutrient's
@@ -46,7 +49,11 @@ public record StandIn(String food, String label, String of, String unit, double 
         }
         Nutrient purpose = null;
         double largest = 0;
+        Set<String> wantedByADog = minimums(household, knowledge);
         for (Nutrient nutrient : knowledge.nutrients().all()) {
+            if (!wantedByADog.contains(nutrient.key())) {
+                continue;
+            }
             double part = part(lostItem, before, items, item -> perGram(item, nutrient));
             if (part > largest) {
                 largest = part;
@@ -57,6 +64,17 @@ public record StandIn(String food, String label, String of, String unit, double 
         return wanted == null
                 ? null
                 : most(lostItem, before, after, items, item -> perGram(item, wanted), wanted.label(), wanted.unit());
+    }
+
+    /** The nutrients of which any dog must get so much. */
+    private static Set<String> minimums(Household household, Knowledge knowledge) {
+        Set<String> keys = new HashSet<>();
+        Needs.of(household, knowledge).dogs().stream()
+                .flatMap(dog -> dog.requirements().stream())
+                .map(Requirement::limit)
+                .filter(limit -> limit.kind() == Limit.Kind.MINIMUM)
+                .forEach(limit -> keys.add(limit.nutrient()));
+        return keys;
     }
 
     private static Map<String, Double> grams(Plan plan) {

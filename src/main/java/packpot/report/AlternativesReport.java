@@ -30,9 +30,12 @@ public final class AlternativesReport {
                 .append('\n');
         paragraph(
                 text,
-                "The cheapest plan and " + (plans.size() - 1) + (plans.size() == 2 ? " other" : " others")
-                        + " that cost at most " + Show.number(100 * found.within())
-                        + " % more, each as different from all before it as can be. Every one passed the check.");
+                plans.size() == 1
+                        ? "The cheapest plan. No other that costs at most " + Show.number(100 * found.within())
+                                + " % more was found."
+                        : "The cheapest plan and " + (plans.size() - 1) + (plans.size() == 2 ? " other" : " others")
+                                + " that cost at most " + Show.number(100 * found.within())
+                                + " % more, each chosen to differ from all before it. Every one passed the check.");
         text.append('\n');
         TextTable table = new TextTable("l" + "r".repeat(plans.size()));
         row(table, plans, "", (index, plan) -> index == 0 ? "cheapest" : "plan " + (index + 1));
@@ -95,6 +98,8 @@ public final class AlternativesReport {
                             + " more that, in amounts that a kitchen can weigh, cost too much, were"
                             + " too like another, or failed the check.");
         }
+        text.append('\n');
+        paragraph(text, Disclaimer.TEXT);
         return text.toString();
     }
 

@@ -46,12 +46,15 @@ public final class DriversReport {
                 .append('\n')
                 .append("=".repeat(Math.min(title.length(), TextReport.WIDTH)))
                 .append('\n');
-        paragraph("The cheapest plan costs " + money(perWeek(drivers.cost()))
-                + " a week. It is checked; \"packpot plan\"" + " prints it. All money below is for a week.");
+        paragraph("The cheapest plan costs "
+                + money(perWeek(drivers.base().plan().cost().ofTheBatch())) + " a week. It is checked; \"packpot plan\""
+                + " prints it. All money below is for a week.");
         limits();
         prices();
         leftOut();
         legend();
+        text.append('\n');
+        paragraph(Disclaimer.TEXT);
         return text.toString();
     }
 
@@ -240,7 +243,7 @@ public final class DriversReport {
         root.put("currency", household.currency());
         root.put("days", household.kitchen().days());
         root.put("auditPassed", drivers.base().verdict().passed());
-        root.put("costOfTheBatch", drivers.cost());
+        root.put("costOfTheBatch", drivers.base().plan().cost().ofTheBatch());
         root.put("limits", drivers.limits().stream().map(DriversReport::limit).toList());
         root.put("limitsUnderACentAWeek", drivers.smallLimits());
         root.put("prices", drivers.prices());

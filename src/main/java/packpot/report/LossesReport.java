@@ -12,6 +12,11 @@ import packpot.units.Show;
 /** What each food of a plan is worth, in one table. */
 public final class LossesReport {
 
+    /** From this share of the cooked pot on it is another pot. */
+    private static final double ANOTHER_POT = 0.05;
+
+    private static final double LEAST_COIN = 0.005;
+
     private LossesReport() {}
 
     /** For people. */
@@ -26,8 +31,8 @@ public final class LossesReport {
         TextTable table = new TextTable("rrrll").row("more a day", "in all", "exchanged", "without", "stand-in");
         for (Losses.Loss loss : ranked.losses()) {
             table.row(
-                    money(loss.extraPerDay(), plan),
-                    money(loss.extraCost(), plan),
+                    more(loss, loss.extraPerDay(), plan.days(), plan),
+                    more(loss, loss.extraCost(), 1, plan),
                     percent(loss.distance()),
                     loss.label(),
                     standIn(loss));
@@ -53,7 +58,8 @@ public final class LossesReport {
         }
         return String.format(
                 Locale.ROOT,
-                "Each plan is proved to within %.2f %% of its cost, so that far a figure may be off.",
+                "Each plan is proved to within %.2f %% of its cost, so that far a figure may be off; a range stands"
+                        + " where that leaves open whether it costs more at all.",
                 100 * worst);
     }
 
@@ -62,16 +68,29 @@ public final class LossesReport {
             case IMPOSSIBLE -> "nothing: there is no plan without it";
             case NOT_FOUND_IN_TIME -> "no plan was found in the time given";
             case FAILED_AUDIT -> "the plan without it failed the check";
-            case PLANNED -> standIn(loss.standIn());
+            case PLANNED -> standIn(loss.standIn(), orNothing(loss.distance()));
         };
     }
 
-    private static String standIn(@Nullable StandIn standIn) {
-        return standIn == null ? "none needed" : standIn.label() + " (" + standIn.of() + ")";
+    private static String standIn(@Nullable StandIn standIn, double distance) {
+        if (standIn != null) {
+            return standIn.label() + " (" + standIn.of() + ")";
+        }
+        return distance > ANOTHER_POT ? "none alone: the pot changes" : "none needed";
     }
 
-    private static String money(@Nullable Double amount, Plan plan) {
-        return amount == null ? "-" : "+" + Show.money(amount, plan.currency());
+    private static double orNothing(@Nullable Double figure) {
+        return figure == null ? 0 : figure;
+    }
+
+    /** Where the proof leaves open whether it costs more at all, the most that it can be. */
+    private static String more(Losses.Loss loss, @Nullable Double amount, int days, Plan plan) {
+        if (amount == null) {
+            return "-";
+        }
+        double atMost = orNothing(loss.extraAtMost()) / days;
+        boolean open = orNothing(loss.extraAtLeast()) == 0 && atMost >= LEAST_COIN;
+        return open ? "0 to " + Show.money(atMost, plan.currency()) : "+" + Show.money(amount, plan.currency());
     }
 
     private static String percent(@Nullable Double share) {
