@@ -5,6 +5,7 @@ import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
 import packpot.household.Household;
 import packpot.household.Knowledge;
+import packpot.household.Rules;
 import packpot.needs.Needs;
 import packpot.plan.Plan;
 import packpot.plan.PlanBuilder;
@@ -15,6 +16,10 @@ import packpot.solver.Solver;
 
 /** The whole way from a household to an audited plan; explanations go it several times with a changed household. */
 public final class Planner {
+    private static final double MORE_RESERVE = 4;
+    private static final double LARGE_RESERVE = 0.01;
+    private static final double NOTHING_MONEY = 1e-9;
+
     private final Knowledge knowledge;
     private final Solver solver;
 
@@ -42,8 +47,39 @@ public final class Planner {
         return plan(household, limits, null);
     }
 
-    /** Plans one household; with a goal, as that asks and not just as cheap as can be. */
+    /**
+     * Plans one household; with a goal, as that asks and not just as cheap as can be. A plan that just misses a limit once
+     * the kitchen has rounded it is looked for once more with more in reserve.
+     */
     public Result plan(Household household, SolveLimits limits, @Nullable Goal goal) {
+        Result first = once(household, limits, goal);
+        if (!(first instanceof Result.Planned missed) || missed.verdict().passed()) {
+            return first;
+        }
+        Rules rules = household.rules();
+        Household careful = household.withRules(
+                rules.withRoundingReserve(Math.max(LARGE_RESERVE, MORE_RESERVE * rules.roundingReserve())));
+        if (!(once(careful, limits, goal) instanceof Result.Planned second)) {
+            return first;
+        }
+        Plan plan = second.plan()
+                .withProof(proof(missed.plan().proof(), second.plan().proof(), limits));
+        Verdict verdict = PlanAudit.check(plan, household, knowledge);
+        return verdict.passed() ? new Result.Planned(household, plan, verdict) : first;
+    }
+
+    /** What was proved with the smaller reserve holds for the larger one, and not the other way round. */
+    private static Plan.Proof proof(Plan.Proof smaller, Plan.Proof larger, SolveLimits limits) {
+        double gap = Math.max(0, larger.cost() - smaller.noPlanBelow()) / Math.max(NOTHING_MONEY, larger.cost());
+        return new Plan.Proof(
+                gap <= limits.relativeGap(),
+                larger.cost(),
+                smaller.noPlanBelow(),
+                gap,
+                smaller.solveSeconds() + larger.solveSeconds());
+    }
+
+    private Result once(Household household, SolveLimits limits, @Nullable Goal goal) {
         Needs needs = Needs.of(household, knowledge);
         RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits, goal);
         if (outcome instanceof RationPlanner.Outcome.None none) {

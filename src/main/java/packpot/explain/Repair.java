@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import packpot.audit.PlanAudit;
-import packpot.audit.Verdict;
 import packpot.household.Household;
 import packpot.household.Knowledge;
-import packpot.household.Rules;
 import packpot.household.Wish;
 import packpot.needs.Needs;
 import packpot.ration.RationModel;
@@ -29,7 +26,6 @@ final class Repair {
     /** Mends are compared, not cooked: the price of each is proved to within this. */
     static final double PLAN_GAP = 0.02;
 
-    private static final List<Double> RESERVES = List.of(1.0, 4.0);
     private static final List<Double> WIDER = List.of(0.0, 0.01, 0.04);
 
     private final Knowledge knowledge;
@@ -46,23 +42,14 @@ final class Repair {
 
     /** An audited plan of a household; empty when there is none or none in time. */
     Optional<Planner.Result.Planned> plan(Household household) {
-        Rules rules = household.rules();
-        for (double times : RESERVES) {
-            if (time.isSpent()) {
-                return Optional.empty();
-            }
-            // A plan that just misses a limit once the kitchen has rounded it is looked for again with more in reserve.
-            Household careful = household.withRules(rules.withRoundingReserve(rules.roundingReserve() * times));
-            Planner.Result result = new Planner(knowledge, solver).plan(careful, time.limits(PLAN_SECONDS, PLAN_GAP));
-            if (!(result instanceof Planner.Result.Planned planned)) {
-                return Optional.empty();
-            }
-            Verdict verdict = PlanAudit.check(planned.plan(), household, knowledge);
-            if (verdict.passed()) {
-                return Optional.of(new Planner.Result.Planned(household, planned.plan(), verdict));
-            }
+        if (time.isSpent()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        Planner.Result result = new Planner(knowledge, solver).plan(household, time.limits(PLAN_SECONDS, PLAN_GAP));
+        return result instanceof Planner.Result.Planned planned
+                        && planned.verdict().passed()
+                ? Optional.of(planned)
+                : Optional.empty();
     }
 
     /**

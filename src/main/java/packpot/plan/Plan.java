@@ -35,6 +35,27 @@ public record Plan(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same plan, of which something else is proved. */
+    public Plan withProof(Proof other) {
+        return new Plan(
+                household,
+                start,
+                days,
+                mealsPerDay,
+                currency,
+                foodEnergyRule,
+                marginShare,
+                dogs,
+                shopping,
+                pot,
+                batch,
+                cost,
+                other,
+                atTheirLimit,
+                defaults,
+                cautions);
+    }
+
     /**
      * One dog and its bowls.
      *
