@@ -69,7 +69,7 @@ final class AlternativesCommand extends ScenarioCommand {
     AlternativesCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         timeLimit(seconds);
         if (plans < 2 || plans > MOST_PLANS) {
             throw wrongUse("--plans is from 2 to " + MOST_PLANS);

@@ -97,7 +97,7 @@ final class CheckCommand extends ScenarioCommand {
     CheckCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(seconds, gapPercent);
         range("--moved", movedPercent, 0, 1000);
         range("--band", bandPercent, 0, 100);

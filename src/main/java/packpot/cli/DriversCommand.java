@@ -46,7 +46,7 @@ final class DriversCommand extends ScenarioCommand {
     DriversCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         timeLimit(seconds);
         OrToolsSolver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();

@@ -50,7 +50,7 @@ final class LossesCommand extends ScenarioCommand {
     LossesCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(seconds, gapPercent);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();

@@ -21,7 +21,7 @@ final class ModelCommand extends ScenarioCommand {
     ModelCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         Needs needs = Needs.of(household, knowledge);

@@ -25,6 +25,19 @@ final class Output {
         return json;
     }
 
+    /** Refuses a file that could not be written, before any work is done. */
+    void check() throws OutputException {
+        Path target = file;
+        if (target == null) {
+            return;
+        }
+        try {
+            OutputFile.check(target, overwrite);
+        } catch (IOException e) {
+            throw new OutputException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
     void write(CommandSpec spec, String text) throws OutputException {
         Path target = file;
         if (target == null) {

@@ -57,7 +57,7 @@ final class PlanCommand extends ScenarioCommand {
     PlanCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(seconds, gapPercent);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();

@@ -35,6 +35,16 @@ abstract class ScenarioCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     ScenarioCommand() {}
 
+    /** Answers, once it is sure that the answer can be written where it is to go: nobody waits for nothing. */
+    @Override
+    public final Integer call() throws ScenarioException, OutputException {
+        output.check();
+        return answer();
+    }
+
+    /** Does what the command is for, and gives the exit code. */
+    abstract Integer answer() throws ScenarioException, OutputException;
+
     final Path scenario() {
         return scenario;
     }

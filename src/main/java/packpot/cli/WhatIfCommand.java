@@ -114,7 +114,7 @@ final class WhatIfCommand extends ScenarioCommand {
     WhatIfCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(seconds, gapPercent);
         range("--moved", movedPercent, 0, 1_000_000);
         checkOptions();

@@ -64,7 +64,7 @@ final class WhyNotCommand extends ScenarioCommand {
     WhyNotCommand() {}
 
     @Override
-    public Integer call() throws ScenarioException, OutputException {
+    Integer answer() throws ScenarioException, OutputException {
         timeLimit(seconds);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();

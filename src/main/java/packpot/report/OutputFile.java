@@ -18,21 +18,41 @@ public final class OutputFile {
     private OutputFile() {}
 
     /**
-     * Writes text to a file through a temporary file beside it.
+     * Says whether a file could be written, and where it lies.
      *
-     * @throws IOException with a message for people
+     * @throws IOException with a message for people, when it could not
      */
-    public static void write(Path file, String text, boolean overwrite) throws IOException {
+    public static Path check(Path file, boolean overwrite) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null || Files.isDirectory(target)) {
             throw new IOException(file + " is a folder; give the name of a file");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new IOException("there is no folder " + folder + "; make it first");
+        }
+        if (!Files.isWritable(folder)) {
+            throw new IOException("the folder " + folder + " may not be written to");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw new IOException(file + " is no ordinary file; nothing was written. Give another name");
         }
         if (Files.exists(target) && !overwrite) {
             throw new IOException(file + " exists already; nothing was written. Give another name, or --overwrite");
+        }
+        return target;
+    }
+
+    /**
+     * Writes text to a file through a temporary file beside it.
+     *
+     * @throws IOException with a message for people
+     */
+    public static void write(Path file, String text, boolean overwrite) throws IOException {
+        Path target = check(file, overwrite);
+        Path folder = target.getParent();
+        if (folder == null) {
+            throw new IOException(file + " lies in no folder");
         }
         Path temporary = null;
         try {
