@@ -38,10 +38,18 @@ final class ClashText {
         shown(clash).stream()
                 .filter(which)
                 .forEach(part -> text.append(Wrap.item(
-                        sentence(part) + (part.figures().isEmpty() ? "" : " - " + part.figures()),
+                        sentence(part) + (part.figures().isEmpty() ? "" : " - " + part.figures()) + safety(part),
                         indent,
                         TextReport.WIDTH)));
         return text.toString();
+    }
+
+    /** The figure beside a limit that protects the dog is no advice to go there. */
+    private static String safety(Clash.Part part) {
+        boolean protects = part.wish().kind() == Wish.Kind.NUTRIENT_MAXIMUM
+                || (part.wish().kind() == Wish.Kind.FOOD_LIMIT
+                        && !part.wish().who().isEmpty());
+        return protects ? "; it is for safety and never loosened" : "";
     }
 
     /** What the household wishes itself comes first, and that the dogs are to be fed last. */
