@@ -7,12 +7,16 @@ import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +38,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class NativeLibrary {
     private static final String FOLDER_VARIABLE = "PACKPOT_CACHE";
+    private static final String UNDER_WAY = "unpacking-";
+    /** No process is so long at it. */
+    private static final Duration ABANDONED = Duration.ofHours(1);
 
     private NativeLibrary() {}
 
@@ -102,7 +109,8 @@ final class NativeLibrary {
             return folder;
         }
         Files.createDirectories(cache);
-        Path fresh = Files.createTempDirectory(cache, "unpacking-");
+        sweep(cache);
+        Path fresh = Files.createTempDirectory(cache, UNDER_WAY);
         try {
             for (JarEntry entry : entries) {
                 try (InputStream in = NativeLibrary.class.getResourceAsStream("/" + entry.getName())) {
@@ -119,13 +127,31 @@ final class NativeLibrary {
         return folder;
     }
 
+    /** Takes away what killed processes left. */
+    private static void sweep(Path cache) throws IOException {
+        Instant before = Instant.now().minus(ABANDONED);
+        List<Path> old = new ArrayList<>();
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(cache, UNDER_WAY + "*")) {
+            for (Path folder : folders) {
+                if (Files.getLastModifiedTime(folder, LinkOption.NOFOLLOW_LINKS)
+                        .toInstant()
+                        .isBefore(before)) {
+                    old.add(folder);
+                }
+            }
+        }
+        for (Path folder : old) {
+            delete(folder);
+        }
+    }
+
     private static void put(Path fresh, Path folder, List<JarEntry> entries) throws IOException {
         if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             if (isSound(folder, entries)) {
                 return; // Another process was quicker.
             }
             // What lies there is no good; processes that have it loaded keep it.
-            Path aside = Files.createTempDirectory(folder.toAbsolutePath().getParent(), "damaged-");
+            Path aside = Files.createTempDirectory(folder.toAbsolutePath().getParent(), UNDER_WAY);
             Files.move(folder, aside.resolve("solver"));
             delete(aside);
         }

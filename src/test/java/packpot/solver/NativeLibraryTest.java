@@ -7,7 +7,9 @@ import java.net.JarURLConnection;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -122,6 +124,17 @@ class NativeLibraryTest {
             threads.shutdownNow();
         }
         hasNothingButTheFolder(unpacked());
+    }
+
+    @Test
+    void whatAKilledProcessLeftIsTakenAwayInTime() throws IOException {
+        Path left = Files.createDirectory(cache.resolve("unpacking-123"));
+        Files.writeString(left.resolve("half"), "of it");
+        Path young = Files.createDirectory(cache.resolve("unpacking-456"));
+        Files.setLastModifiedTime(left, FileTime.from(Instant.now().minusSeconds(7200)));
+        unpacked();
+        assertThat(left).doesNotExist();
+        assertThat(young).exists();
     }
 
     @Test
