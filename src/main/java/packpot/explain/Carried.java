@@ -10,7 +10,6 @@ import packpot.food.Keeps;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
-import packpot.needs.Needs;
 import packpot.plan.Plan;
 
 /**
@@ -22,18 +21,39 @@ import packpot.plan.Plan;
  *     first
  * @param daysToCook days that a new batch must feed; 0 when the old one lasts
  * @param cookAgain the day of the new batch, or the first one after the old plan
+ * @param portions what each dog gets of the old batch until then; empty when none is cooked
+ * @param notFed dogs that must not get the old batch
+ * @param warnings about the old batch before the household as it is now, in sentences
  * @param waste what of the bought food spoils unused
  */
 public record Carried(
-        double paid, int fedDays, int coveredDays, int daysToCook, LocalDate cookAgain, List<Waste> waste) {
-    private static final double CLOSE_DAYS = 1e-6;
+        double paid,
+        int fedDays,
+        int coveredDays,
+        int daysToCook,
+        LocalDate cookAgain,
+        List<Portion> portions,
+        List<String> notFed,
+        List<String> warnings,
+        List<Waste> waste) {
 
     /** What sticks to the pack is no waste. */
     private static final double NOTICEABLE_GRAMS = 30;
 
     public Carried {
+        portions = List.copyOf(portions);
+        notFed = List.copyOf(notFed);
+        warnings = List.copyOf(warnings);
         waste = List.copyOf(waste);
     }
+
+    /**
+     * What a dog gets of the old batch.
+     *
+     * @param gramsPerDay cooked food
+     * @param kcalPerDay that this and its additions bring
+     */
+    public record Portion(String dog, int gramsPerDay, double kcalPerDay) {}
 
     /**
      * Bought food that nobody eats.
@@ -45,18 +65,19 @@ public record Carried(
 
     /** After the shopping and before the cooking. */
     static Carried bought(Plan old) {
-        return new Carried(old.cost().atTheTill(), 0, 0, old.days(), old.start(), List.of());
+        return new Carried(
+                old.cost().atTheTill(), 0, 0, old.days(), old.start(), List.of(), List.of(), List.of(), List.of());
     }
 
     /**
-     * After the cooking: how long what is left of the old batch feeds the household as it is now. The batch holds what the
-     * old household needs in its days, so days count in proportion to the energy that is needed a day.
+     * After the cooking: how long what is left of the old batch feeds the household as it is now, each dog with the portion
+     * that brings it its energy of today.
      */
     static Carried cooked(Planner.Result.Planned old, Household changed, Knowledge knowledge, int fedDays) {
         Plan plan = old.plan();
-        double before = Needs.of(old.household(), knowledge).kcalPerDay();
-        double now = Needs.of(changed, knowledge).kcalPerDay();
-        int lasts = (int) Math.floor((plan.days() - fedDays) * before / now + CLOSE_DAYS);
+        OldBatch batch = new OldBatch(old, changed, knowledge, fedDays);
+        List<Portion> portions = batch.portions();
+        int lasts = batch.lasts(portions);
         int planned = changed.kitchen().days() - fedDays;
         // What lasts longer than was planned is told in full.
         return new Carried(
@@ -65,6 +86,9 @@ public record Carried(
                 lasts,
                 Math.max(0, planned - lasts),
                 plan.start().plusDays((long) fedDays + lasts),
+                portions,
+                batch.notFed(),
+                batch.warnings(portions),
                 List.of());
     }
 
@@ -129,6 +153,6 @@ public record Carried(
                 wasted.add(new Waste(line.food(), line.label(), unused, line.pays() * unused / bought));
             }
         }
-        return new Carried(paid, fedDays, coveredDays, daysToCook, cookAgain, wasted);
+        return new Carried(paid, fedDays, coveredDays, daysToCook, cookAgain, portions, notFed, warnings, wasted);
     }
 }

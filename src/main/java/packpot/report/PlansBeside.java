@@ -176,7 +176,7 @@ final class PlansBeside {
     }
 
     private static String gramsADay(@Nullable Integer grams) {
-        return grams == null ? NONE : grams + " g";
+        return grams == null ? NONE : Show.grams(grams);
     }
 
     private void additions(List<Column> columns) {

@@ -1,5 +1,6 @@
 package packpot.report;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,8 @@ import packpot.units.UnitSystem;
 public final class WhatIfReport {
     /** More plans than this beside the old one go into a block of their own. */
     private static final int MOST_BESIDE = 3;
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
 
     private final Answer.Compared answer;
     private final UnitSystem units;
@@ -90,9 +93,9 @@ public final class WhatIfReport {
                         + " unused is shown as waste.";
             case COOKED ->
                 "The batch of the plan now is cooked: all dogs eat from it first, as long as its"
-                        + " energy lasts, and a new batch is planned for the days after. The old food is not"
-                        + " checked again for a dog that came or changed; a new batch is. What keeps is taken"
-                        + " over, opened food that spoils is not.";
+                        + " energy lasts, and a new batch is planned for the days after. What is wrong with the"
+                        + " old food for the dogs and the freezer as they are then stands as a warning. What keeps"
+                        + " is taken over, opened food that spoils is not.";
         };
     }
 
@@ -112,8 +115,9 @@ public final class WhatIfReport {
             carried(carried);
         }
         if (alternative.outcome() instanceof Outcome.NothingToCook && carried != null) {
-            item("nothing is cooked or bought: what is cooked lasts " + days(carried.coveredDays()) + ", until before "
-                    + carried.cookAgain());
+            item((carried.notFed().isEmpty() ? "nothing is cooked or bought" : "no new batch is planned")
+                    + ": what is cooked lasts " + days(carried.coveredDays()) + ", through "
+                    + DAY.format(carried.cookAgain().minusDays(1)));
         } else if (alternative.outcome() instanceof Outcome.NoPlan none) {
             noPlan(none);
         } else if (alternative.outcome() instanceof Outcome.NewPlan found) {
@@ -156,9 +160,18 @@ public final class WhatIfReport {
     private void carried(Carried carried) {
         item("paid already: " + money(carried.paid()));
         if (answer.mode() == Mode.COOKED && carried.daysToCook() > 0) {
-            item("what is cooked feeds " + days(carried.coveredDays()) + "; cook again on " + carried.cookAgain()
-                    + " for " + days(carried.daysToCook()));
+            item("what is cooked feeds " + days(carried.coveredDays()) + "; cook again on "
+                    + DAY.format(carried.cookAgain()) + " for " + days(carried.daysToCook()));
         }
+        if (!carried.portions().isEmpty()) {
+            item("of the old batch a day: "
+                    + String.join(
+                            ", ",
+                            carried.portions().stream()
+                                    .map(portion -> portion.dog() + " " + Show.grams(portion.gramsPerDay()))
+                                    .toList()));
+        }
+        carried.warnings().forEach(warning -> item("WARNING: " + warning));
         carried.waste()
                 .forEach(waste -> item("waste: " + Show.weight(waste.grams(), units) + " of " + waste.label()
                         + " spoil unless frozen or eaten, " + money(waste.worth()) + " of what was paid"));

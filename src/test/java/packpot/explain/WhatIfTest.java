@@ -192,6 +192,55 @@ class WhatIfTest {
     }
 
     @Test
+    void aDogIsNotFedFromABatchThatHoldsWhatItMustNotGet() throws ScenarioException {
+        WhatIf.Terms terms = new WhatIf.Terms(Mode.COOKED, 3, null, 0.2);
+        Carried carried = carried(
+                compared(terms, question("Pip: avoids chicken")).alternatives().get(0));
+        assertThat(carried.notFed()).containsExactly("Pip");
+        assertThat(carried.portions()).extracting(Carried.Portion::dog).containsExactly("Moss");
+        assertThat(carried.warnings())
+                .singleElement()
+                .asString()
+                .contains("Pip must not get the old batch", "chicken thigh");
+    }
+
+    @Test
+    void bagsThatASmallerFreezerDoesNotHoldAreToldOf() throws ScenarioException {
+        WhatIf.Answer.Compared answer =
+                compared(terms(Mode.COOKED), question("freezer: 0.2 cu ft chest"), question("freezer: 7 cu ft chest"));
+        assertThat(carried(answer.alternatives().get(0)).warnings())
+                .singleElement()
+                .asString()
+                .contains("does not hold the old batch: its ", "are free");
+        assertThat(carried(answer.alternatives().get(1)).warnings()).isEmpty();
+    }
+
+    @Test
+    void anOldBatchIsHeldAgainstTheDogsAsTheyAreNow() throws ScenarioException {
+        WhatIf.Answer.Compared answer =
+                compared(terms(Mode.COOKED), question("Pip: age 4 months", "Pip: adult weight 30 lb"));
+        Carried carried = carried(answer.alternatives().get(0));
+        assertThat(carried.warnings())
+                .singleElement()
+                .asString()
+                .startsWith("Pip does not get")
+                .contains("of at least");
+        // A dog that needs more gets more of it, the other goes on as it was.
+        Plan old = answer.base().plan();
+        for (Carried.Portion portion : carried.portions()) {
+            int before = old.dogs().stream()
+                    .filter(dog -> dog.name().equals(portion.dog()))
+                    .mapToInt(Plan.DogPlan::potGramsPerDay)
+                    .sum();
+            if (portion.dog().equals("Pip")) {
+                assertThat(portion.gramsPerDay()).isGreaterThan(before);
+            } else {
+                assertThat(portion.gramsPerDay()).isEqualTo(before);
+            }
+        }
+    }
+
+    @Test
     void daysFedAlreadyAreTakenOffTheBatch() throws ScenarioException {
         WhatIf.Terms terms = new WhatIf.Terms(Mode.COOKED, 4, null, 0.2);
         Carried carried = carried(compared(terms, question("Rook: comes, 21 lb, 6 years"))
