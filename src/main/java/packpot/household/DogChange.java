@@ -22,6 +22,7 @@ final class DogChange {
     private static final Pattern NURSING = Pattern.compile(
             "nursing,?\\s+week\\s+(\\d{1,3}),?\\s+(?:with\\s+)?(\\d{1,3})\\s+pupp(?:y|ies)", Pattern.CASE_INSENSITIVE);
     private static final String LIFE_STAGE = "life stage";
+    private static final String COMING = "comes";
     private static final Map<String, String> FIELDS = fields();
     /** Fields that a dog can be without. */
     private static final List<String> OPTIONAL = List.of(
@@ -87,8 +88,11 @@ final class DogChange {
                 return;
             }
         }
-        ArrayNode dogs = tree.path("dogs") instanceof ArrayNode array ? array : tree.putArray("dogs");
-        dogs.add(dog);
+        // A dog that comes can be spoken of, but cannot leave as well.
+        if (places.take(name, COMING)) {
+            ArrayNode dogs = tree.path("dogs") instanceof ArrayNode array ? array : tree.putArray("dogs");
+            dogs.add(dog);
+        }
     }
 
     private static boolean describe(ObjectNode dog, String part) {

@@ -33,6 +33,10 @@ final class Places {
     boolean take(String subject, String aspect) {
         String plain = subject.toLowerCase(Locale.ROOT);
         Taken other = against(plain, aspect);
+        if (other != null && other.words().equalsIgnoreCase(words)) {
+            fault("is there twice; give it once");
+            return false;
+        }
         if (other != null) {
             fault("contradicts \"" + other.words() + "\"; give one of the two, or ask for both as alternatives");
             return false;

@@ -8,16 +8,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import packpot.food.UnsafeFoods;
 
 /**
  * One scenario and what becomes of it when things change. A change is an edit of the scenario's own text, which is then
  * read like any other, so that a changed household is as valid as one from a file and faults sound the same.
  */
 public final class ScenarioChanges {
-    private static final Pattern FORM = Pattern.compile("\\s*([^:]+?)\\s*:\\s*(.+?)\\s*");
     private static final JsonMapper JSON = new JsonMapper();
 
     private final Knowledge knowledge;
@@ -76,21 +74,50 @@ public final class ScenarioChanges {
     }
 
     private static int turn(Change change) {
-        Matcher form = FORM.matcher(change.words());
-        String what = form.matches() ? form.group(2) : "";
-        return DogChange.comes(what) ? 0 : DogChange.leaves(what) ? 2 : 1;
+        List<Words> readings = readings(change.words());
+        return readings.stream().anyMatch(words -> DogChange.comes(words.what()))
+                ? 0
+                : readings.stream().anyMatch(words -> DogChange.leaves(words.what())) ? 2 : 1;
+    }
+
+    /** A change parted at one of its colons. */
+    private record Words(String subject, String what) {}
+
+    /** All ways to part a change, the one with the longest subject first: names may hold colons. */
+    private static List<Words> readings(String words) {
+        List<Words> readings = new ArrayList<>();
+        for (int colon = words.lastIndexOf(':'); colon > 0; colon = words.lastIndexOf(':', colon - 1)) {
+            String subject = words.substring(0, colon).strip();
+            String what = words.substring(colon + 1).strip();
+            if (!subject.isEmpty() && !what.isEmpty()) {
+                readings.add(new Words(subject, what));
+            }
+        }
+        return readings;
+    }
+
+    /** The reading with the longest name that the scenario knows; the one up to the first colon where it knows none. */
+    private Words meant(List<Words> readings, ObjectNode tree) {
+        PantryWords pantry = new PantryWords(tree, knowledge);
+        return readings.stream()
+                .filter(words -> DogChange.comes(words.what())
+                        || dog(tree, words.subject()) != null
+                        || pantry.isExact(words.subject()))
+                .findFirst()
+                .orElse(readings.get(readings.size() - 1));
     }
 
     private void one(Change change, ObjectNode tree, Places places) {
         places.begin(change);
-        Matcher form = FORM.matcher(change.words());
-        if (!form.matches()) {
+        List<Words> readings = readings(change.words());
+        if (readings.isEmpty()) {
             places.fault("expected SUBJECT: WHAT, such as \"Moss: weight 23 lb\", \"carrots: out of stock\" or"
                     + " \"days: 10\"");
             return;
         }
-        String subject = form.group(1);
-        String what = form.group(2);
+        Words words = meant(readings, tree);
+        String subject = words.subject();
+        String what = words.what();
         if (DogChange.comes(what)) {
             DogChange.come(tree, subject, what, change.dog(), places);
             return;
@@ -110,6 +137,8 @@ public final class ScenarioChanges {
             DogChange.apply(tree, dog, what, places);
         } else if (household) {
             HouseholdChange.apply(tree, subject.toLowerCase(Locale.ROOT), what, places);
+        } else if (foods.isEmpty() && !poison(subject).isEmpty()) {
+            places.fault("\"" + subject + "\" is not for dogs: " + poison(subject) + "; it goes into no plan");
         } else if (foods.isEmpty()) {
             places.fault("\"" + subject + "\" is no dog, food or part of the kitchen of this scenario"
                     + Nearest.advice(subject, known(tree, pantry), 3));
@@ -124,6 +153,15 @@ public final class ScenarioChanges {
         } else {
             foods.forEach(food -> FoodChange.apply(food, what, places));
         }
+    }
+
+    /** Why a food that is spoken of is in no plan; empty where no such thing is known of it. */
+    private String poison(String subject) {
+        return knowledge.unsafeFoods().inName(subject).stream()
+                .filter(unsafe -> unsafe.rule() == UnsafeFoods.Rule.BLOCK)
+                .map(UnsafeFoods.UnsafeFood::why)
+                .findFirst()
+                .orElse("");
     }
 
     private static List<String> known(ObjectNode tree, PantryWords pantry) {

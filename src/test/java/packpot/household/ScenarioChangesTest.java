@@ -220,6 +220,7 @@ class ScenarioChangesTest {
             Pip: profile aafko | profile
             margin: 80 % | margin
             bag: huge | kitchen.bag
+            onion: in stock | "onion" is not for dogs
             Pip: avoids plastic | "plastic" is neither a food
             """)
     void whatCannotBeDoneIsSaid(String change, String expected) {
@@ -237,10 +238,24 @@ class ScenarioChangesTest {
             rice: out of stock | rice: in stock
             freezer: no limit | freezer: holds 10 l
             bags: 10 | bags: no limit
+            Rook: comes, 12 kg, 2 years | Rook: leaves
             """)
     void twoChangesOfOneThingContradictEachOther(String one, String other) {
         assertThat(faults(one, other)).singleElement().asString().contains("contradicts");
         assertThat(faults(other, one)).singleElement().asString().contains("contradicts");
+    }
+
+    @Test
+    void aChangeThatIsThereTwiceIsSaidToBe() {
+        assertThat(faults("days: 10", "days: 10")).singleElement().asString().contains("is there twice");
+    }
+
+    @Test
+    void aNameMayHoldAColon() throws ScenarioException {
+        Household household = with("Pip: junior: comes, 3 kg, 2 years", "Pip: junior: activity high", "Pip: leaves");
+        assertThat(household.dogs()).extracting(Dog::name).containsExactly("Moss", "Pip: junior");
+        assertThat(dog(household, "Pip: junior").activity()).isEqualTo(Activity.HIGH);
+        assertThat(faults("Pip: junior: flies")).singleElement().asString().contains("nothing that is known of a dog");
     }
 
     @Test
