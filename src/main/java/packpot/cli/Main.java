@@ -23,9 +23,23 @@ public final class Main {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8))
+                .setParameterExceptionHandler(Main::wrongUse)
                 .setExecutionExceptionHandler(Main::fault);
         commandLine.setUsageHelpWidth(80);
         return commandLine.execute(arguments);
+    }
+
+    /** The message stands last, where it is still on the screen; the help is a page of its own. */
+    private static int wrongUse(CommandLine.ParameterException wrong, String[] arguments) {
+        CommandLine command = wrong.getCommandLine();
+        PrintWriter err = command.getErr();
+        if (System.getenv(DEBUG) != null) {
+            wrong.printStackTrace(err);
+        }
+        err.println("How it is used: " + command.getCommandSpec().qualifiedName() + " --help");
+        err.println(wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
+        return ExitCode.WRONG_USE;
     }
 
     private static int fault(Exception fault, CommandLine command, CommandLine.ParseResult parsed) {

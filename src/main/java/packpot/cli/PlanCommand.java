@@ -15,6 +15,7 @@ import packpot.report.WhyNotReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
+import packpot.units.Show;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -82,9 +83,9 @@ final class PlanCommand extends ScenarioCommand {
         if (!provedImpossible) {
             say(String.format(
                     Locale.ROOT,
-                    "No plan was found in %.0f seconds, and it is not proved that there is none. Give more time with"
+                    "No plan was found in %s seconds, and it is not proved that there is none. Give more time with"
                             + " --time-limit.",
-                    seconds));
+                    Show.number(seconds)));
             return ExitCode.NO_PLAN_IN_TIME;
         }
         Clash clash = Progress.during(

@@ -132,6 +132,9 @@ class WhatIfCommandTest {
         Run run = Run.of(arguments);
         assertThat(run.exitCode()).as(run.err()).isEqualTo(exitCode);
         assertThat(run.err()).contains(expected);
+        assertThat(run.err().lines().count())
+                .as("the message stays on the screen")
+                .isLessThan(8);
     }
 
     @Test
