@@ -182,8 +182,13 @@ public final class TextReport {
         List<Integer> grams = dog.potGramsPerMeal();
         boolean same = grams.stream().distinct().count() == 1;
         return same
-                ? grams.get(0) + " g a meal"
-                : String.join(" + ", grams.stream().map(String::valueOf).toList()) + " g";
+                ? Show.grams(grams.get(0)) + " a meal"
+                : String.join(
+                                " + ",
+                                grams.stream()
+                                        .map(each -> String.format(Locale.ROOT, "%,d", each))
+                                        .toList())
+                        + " g";
     }
 
     private String when(Plan.Addition addition) {
