@@ -29,9 +29,7 @@ final class PlanComparer {
         Plan old = before.plan();
         Plan now = after.plan();
         List<FoodLine> pot = pot(old, now);
-        double distance = pot.stream()
-                .mapToDouble(line -> Math.abs(line.shareAfter() - line.shareBefore()) / 2)
-                .sum();
+        double distance = distance(pot);
         return new PlanComparison(
                 figures(old),
                 figures(now),
@@ -41,6 +39,17 @@ final class PlanComparer {
                 portions(old, now),
                 additions(old, now),
                 nutrients(before.verdict().dogs(), after.verdict().dogs(), movedShare));
+    }
+
+    /** Half the sum of the differences of all shares of cooked mass. */
+    static double distance(Plan old, Plan now) {
+        return distance(pot(old, now));
+    }
+
+    private static double distance(List<FoodLine> pot) {
+        return pot.stream()
+                .mapToDouble(line -> Math.abs(line.shareAfter() - line.shareBefore()) / 2)
+                .sum();
     }
 
     private static Figures figures(Plan plan) {

@@ -1,9 +1,7 @@
 package packpot.explain;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Change;
@@ -11,8 +9,6 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
-import packpot.plan.Plan;
-import packpot.ration.Near;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
@@ -21,8 +17,8 @@ public final class WhatIf {
     /** For the clash of a household that a change leaves without a plan. */
     private static final double CLASH_SECONDS = 10;
 
-    /** So far a distance may be from the least one; distances are shown in whole percent. */
-    private static final double DISTANCE_GAP = 0.02;
+    /** Where so small a part of the old cost is still to pay, plans are told apart by waste and nearness. */
+    private static final double NO_MATTER_SHARE = 0.02;
 
     private final Knowledge knowledge;
     private final Solver solver;
@@ -116,8 +112,9 @@ public final class WhatIf {
      * @param mostCost what the nearer one may cost
      * @param found false when no nearer plan was found, so that the cheapest stands
      * @param proved whether it is proved that none is nearer at that cost
+     * @param oldPlanStands whether it is the old recipe with the old additions, and nothing more is bought
      */
-    public record Nearness(double cheapest, double mostCost, boolean found, boolean proved) {}
+    public record Nearness(double cheapest, double mostCost, boolean found, boolean proved, boolean oldPlanStands) {}
 
     /** One set of changes on its way. */
     private record Task(
@@ -220,15 +217,26 @@ public final class WhatIf {
         Planner.Result.Planned planned = (Planner.Result.Planned) result;
         Nearness nearness = null;
         Extra extra = terms.near();
-        if (extra != null) {
-            double most = extra.over(planned.plan().proof().cost());
-            Planner.Result near = near(old.plan(), planned, most);
+        // What is bought costs nothing more, so that many plans are equally cheap: the nearest of them is meant.
+        boolean ties = extra == null
+                && terms.mode() == Mode.BOUGHT
+                && planned.plan().proof().cost()
+                        < NO_MATTER_SHARE * old.plan().proof().cost();
+        if (extra != null || ties) {
             double cheapest = planned.plan().proof().cost();
-            boolean found =
-                    near instanceof Planner.Result.Planned p && p.verdict().passed();
-            planned = found ? (Planner.Result.Planned) near : planned;
+            double most = extra == null
+                    ? cheapest + limits.relativeGap() * old.plan().proof().cost()
+                    : extra.over(cheapest);
+            NearPlan near = new NearPlan(planner, limits, old.plan(), terms.mode() == Mode.BOUGHT);
+            Planner.Result.Planned nearest = near.of(planned, most);
+            boolean found = nearest != null;
+            planned = nearest != null ? nearest : planned;
             nearness = new Nearness(
-                    cheapest, most, found, found && planned.plan().proof().provedOptimal());
+                    cheapest,
+                    most,
+                    found,
+                    found && planned.plan().proof().provedOptimal(),
+                    found && near.stands(planned.plan()));
         }
         PlanComparison comparison = PlanComparison.of(old, planned, terms.mode() == Mode.BEFORE, terms.movedShare());
         return new Alternative(
@@ -236,17 +244,6 @@ public final class WhatIf {
                 words,
                 carried == null ? null : carried.withWaste(old.plan(), task.household(), planned.plan()),
                 new Outcome.NewPlan(planned, comparison, nearness));
-    }
-
-    private Planner.Result near(Plan old, Planner.Result.Planned cheapest, double mostCost) {
-        Map<String, Double> recipe = new HashMap<>();
-        old.pot().forEach(ingredient -> recipe.put(ingredient.food(), ingredient.shareOfCookedMass()));
-        Plan plan = cheapest.plan();
-        Near near = new Near(recipe, mostCost, plan.proof().noPlanBelow());
-        return planner.plan(
-                cheapest.household(),
-                new SolveLimits(limits.seconds(), Math.max(DISTANCE_GAP, limits.relativeGap())),
-                near);
     }
 
     private @Nullable Clash clash(Planner.Result.NoPlan none) {

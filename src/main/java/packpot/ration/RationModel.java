@@ -95,7 +95,7 @@ public final class RationModel {
 
     /** A difference of the objective that nobody notices, in its own unit: money, or a part of the pot. */
     double nothing() {
-        return goal instanceof Near ? NOTHING_EXCHANGED : NOTHING_MONEY;
+        return goal instanceof Near && !costIsLeast() ? NOTHING_EXCHANGED : NOTHING_MONEY;
     }
 
     /** Every limit that can be moved. */
@@ -211,7 +211,7 @@ public final class RationModel {
     }
 
     private boolean costIsLeast() {
-        return !(goal instanceof RecipeGoal.Nearest || goal instanceof Near);
+        return !(goal instanceof RecipeGoal.Nearest || (goal instanceof Near near && near.mostDistance() == null));
     }
 
     /** What no plan costs less than, given the bound of what the model makes least. */

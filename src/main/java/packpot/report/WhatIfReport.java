@@ -89,8 +89,8 @@ public final class WhatIfReport {
             case BEFORE -> "Nothing is bought yet: every plan is free to buy what it likes.";
             case BOUGHT ->
                 "The shopping of the plan now is done: what it bought is in the house and costs"
-                        + " nothing more; a new plan is chosen by what is still to be paid, and what spoils"
-                        + " unused is shown as waste.";
+                        + " nothing more; a new plan is chosen by what is still to be paid, then by little waste"
+                        + " of what spoils, then by nearness to the recipe now.";
             case COOKED ->
                 "The batch of the plan now is cooked: all dogs eat from it first, as long as its"
                         + " energy lasts, and a new batch is planned for the days after. What is wrong with the"
@@ -149,12 +149,20 @@ public final class WhatIfReport {
             item(proof(plan));
             return;
         }
-        item(
-                nearness.found()
-                        ? "as near to the recipe now as " + money(nearness.mostCost()) + " allow; the cheapest costs "
-                                + money(nearness.cheapest())
-                                + (nearness.proved() ? "" : "; not proved, a nearer one may exist")
-                        : "no nearer plan was found at that cost; this is the cheapest, " + proof(plan));
+        String near =
+                nearness.proved() ? "; proved nearest, to 2 % of the distance" : "; not proved, a nearer one may exist";
+        if (!nearness.found()) {
+            item("no nearer plan was found at that cost; this is the cheapest, " + proof(plan));
+        } else if (nearness.oldPlanStands()) {
+            item("the old plan stands: nothing more to buy, the same recipe and bowls");
+        } else if (answer.mode() == Mode.BOUGHT) {
+            item("of the plans that cost at most " + money(nearness.mostCost())
+                    + " more, one that wastes little of what was bought and stays near the recipe now"
+                    + (nearness.proved() ? "; proved best at that, to 2 %" : "; not proved, a better one may exist"));
+        } else {
+            item("as near to the recipe now as " + money(nearness.mostCost()) + " allow; the cheapest costs "
+                    + money(nearness.cheapest()) + near);
+        }
     }
 
     private void carried(Carried carried) {

@@ -74,7 +74,11 @@ class CommandLineTest {
     void limitsOutOfRangeAreWrongUse(String option, String value) {
         Run run = Run.of("plan", "scenarios/three-adults.json", option + "=" + value);
         assertThat(run.exitCode()).isEqualTo(2);
-        assertThat(run.err().lines().toList()).last().asString().startsWith(option + " is from ").endsWith("read " + value);
+        assertThat(run.err().lines().toList())
+                .last()
+                .asString()
+                .startsWith(option + " is from ")
+                .endsWith("read " + value);
     }
 
     @Test

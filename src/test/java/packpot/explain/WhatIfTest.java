@@ -170,6 +170,41 @@ class WhatIfTest {
     }
 
     @Test
+    void theOldPlanStandsWhereTheShoppingIsDoneAndNothingBarsIt() throws ScenarioException {
+        WhatIf.Outcome.NewPlan plan = newPlan(compared(terms(Mode.BOUGHT), question("all chicken: out of stock"))
+                .alternatives()
+                .get(0));
+        WhatIf.Nearness nearness = plan.nearness();
+        assertThat(nearness)
+                .isNotNull()
+                .satisfies(n -> assertThat(n.oldPlanStands()).isTrue());
+        assertThat(plan.comparison().distance()).isLessThan(0.005);
+        assertThat(plan.planned().plan().cost().atTheTill()).isZero();
+    }
+
+    @Test
+    void ofBoughtFoodTheOneThatSpoilsIsUsedFirst() throws ScenarioException {
+        WhatIf.Answer.Compared answer = compared(terms(Mode.BOUGHT), question("days: 7"));
+        WhatIf.Outcome.NewPlan plan = newPlan(answer.alternatives().get(0));
+        // With seven tenths of the days, seven tenths of the food is eaten whichever it is, and perishables go first.
+        double wasted = carried(answer.alternatives().get(0)).waste().stream()
+                .mapToDouble(Carried.Waste::worth)
+                .sum();
+        assertThat(wasted).isLessThan(0.3 * answer.base().plan().cost().atTheTill());
+        assertThat(plan.planned().verdict().findings()).isEmpty();
+    }
+
+    @Test
+    void aNearPlanWithMoneyToSpareSpendsNoneOfItForNothing() throws ScenarioException {
+        WhatIf.Terms near = new WhatIf.Terms(Mode.BEFORE, 0, new WhatIf.Extra(5, 0), 0.2);
+        WhatIf.Answer.Compared answer = compared(near, question("days: 9"));
+        WhatIf.Outcome.NewPlan plan = newPlan(answer.alternatives().get(0));
+        assertThat(plan.comparison().distance()).isLessThan(0.03);
+        double perDay = answer.base().plan().cost().perDay();
+        assertThat(plan.comparison().after().perDay()).isLessThan(1.1 * perDay);
+    }
+
+    @Test
     void whatIsCookedIsFedFirstAndTheRestIsCookedAnew() throws ScenarioException {
         WhatIf.Alternative alternative = compared(terms(Mode.COOKED), question("Rook: comes, 21 lb, 6 years"))
                 .alternatives()
