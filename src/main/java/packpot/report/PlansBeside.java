@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Mode;
 import packpot.explain.PlanComparison;
+import packpot.explain.Planner;
 import packpot.explain.WhatIf.Answer;
 import packpot.explain.WhatIf.Outcome;
 import packpot.plan.Plan;
@@ -21,6 +22,7 @@ final class PlansBeside {
     private final Page page;
     private final Mode mode;
     private final Plan now;
+    private final Planner.Result.Planned old;
     private final UnitSystem units;
 
     /** A new plan with the letter that stands for it. */
@@ -29,7 +31,8 @@ final class PlansBeside {
     PlansBeside(Page page, Answer.Compared answer) {
         this.page = page;
         this.mode = answer.mode();
-        this.now = answer.base().plan();
+        this.old = answer.base();
+        this.now = old.plan();
         this.units = answer.base().household().units();
     }
 
@@ -40,6 +43,7 @@ final class PlansBeside {
         portions(columns);
         additions(columns);
         MovedNutrientsText.write(page, columns);
+        columns.forEach(column -> NewPlanText.write(page, old, column));
     }
 
     static TextTable table(List<Column> columns) {
@@ -156,12 +160,21 @@ final class PlansBeside {
 
     private void portions(List<Column> columns) {
         page.title("Cooked food a day");
+        byDog(columns, line -> gramsADay(line.gramsPerDayBefore()), line -> gramsADay(line.gramsPerDayAfter()));
+        page.title("Energy a day, bowl additions included, treats and other food not");
+        byDog(columns, line -> kcalADay(line.kcalPerDayBefore()), line -> kcalADay(line.kcalPerDayAfter()));
+    }
+
+    private void byDog(
+            List<Column> columns,
+            Function<PlanComparison.PortionLine, String> before,
+            Function<PlanComparison.PortionLine, String> after) {
         TextTable table = table(columns);
         Map<String, String> dogs = new LinkedHashMap<>();
         columns.forEach(column -> column.plan()
                 .comparison()
                 .portions()
-                .forEach(line -> dogs.putIfAbsent(line.dog(), gramsADay(line.gramsPerDayBefore()))));
+                .forEach(line -> dogs.putIfAbsent(line.dog(), before.apply(line))));
         dogs.forEach((dog, now) -> row(
                 table,
                 dog,
@@ -170,9 +183,13 @@ final class PlansBeside {
                 column -> column.plan().comparison().portions().stream()
                         .filter(line -> line.dog().equals(dog))
                         .findFirst()
-                        .map(line -> gramsADay(line.gramsPerDayAfter()))
+                        .map(after)
                         .orElse(NONE)));
         page.table(table);
+    }
+
+    private static String kcalADay(@Nullable Double kcal) {
+        return kcal == null ? NONE : String.format(Locale.ROOT, "%,.0f kcal", kcal);
     }
 
     private static String gramsADay(@Nullable Integer grams) {
