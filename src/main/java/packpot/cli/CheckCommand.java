@@ -12,6 +12,7 @@ import packpot.household.Knowledge;
 import packpot.household.RecipeScenario;
 import packpot.household.ScenarioException;
 import packpot.household.SwapReader;
+import packpot.report.JsonReport;
 import packpot.report.RecipeReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -36,12 +37,14 @@ import picocli.CommandLine.Option;
             "1:a fault of the program",
             "2:the command was used wrongly",
             "3:scenario, recipe or swap have faults, all listed; nothing was written",
+            "4:with --show: there is no such mend, or it was not found in the time given",
             "7:the output could not be written"
         },
         footerHeading = "%nExamples:%n",
         footer = {
             "  packpot check mine.json",
             "  packpot check scenarios/three-adults.json --recipe scenarios/recipes/meat-and-rice.json",
+            "  packpot check mine.json --show 2",
             "  packpot check mine.json --swap \"chicken thigh=ground turkey\" --swap-by protein"
         })
 final class CheckCommand extends ScenarioCommand {
@@ -76,6 +79,12 @@ final class CheckCommand extends ScenarioCommand {
                     + " ${DEFAULT-VALUE}")
     private double bandPercent;
 
+    @Option(
+            names = "--show",
+            paramLabel = "NUMBER",
+            description = "look for this mend alone, 1 to 3, and print it in full as a plan")
+    private @Nullable Integer show;
+
     @Option(names = "--no-mends", description = "check alone, look for no mends")
     private boolean noMends;
 
@@ -101,12 +110,28 @@ final class CheckCommand extends ScenarioCommand {
         SolveLimits limits = limits(seconds, gapPercent);
         range("--moved", movedPercent, 0, 1000);
         range("--band", bandPercent, 0, 100);
+        Integer shown = show;
+        if (shown != null && (shown < 1 || shown > RecipeMend.Way.values().length)) {
+            throw wrongUse("--show is from 1 to " + RecipeMend.Way.values().length);
+        }
+        if (shown != null && (noMends || !swaps.isEmpty())) {
+            throw wrongUse("--show prints a mend in full, and goes with neither --no-mends nor --swap");
+        }
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         RecipeScenario read = Scenarios.reader(knowledge).readWithRecipe(scenario(), recipe);
+        double band = bandPercent / 100;
+        if (shown != null) {
+            RecipeMend.Way way = List.of(RecipeMend.Way.values()).get(shown - 1);
+            return showOne(
+                    read,
+                    Progress.during(
+                            "Mending the recipe",
+                            () -> new RecipeMender(knowledge, solver, band).mend(way, read, limits)),
+                    band);
+        }
         RecipeSwap swap = swap(knowledge, read);
         RecipeVerdict verdict = RecipeAudit.check(read.recipe(), read.household(), knowledge);
-        double band = bandPercent / 100;
         List<RecipeMend> mends = noMends
                 ? List.of()
                 : Progress.during(
@@ -115,6 +140,18 @@ final class CheckCommand extends ScenarioCommand {
         RecipeReport report = new RecipeReport(read, knowledge, verdict, mends, swap, band);
         print(() -> report.text(), () -> report.json());
         return ExitCode.DONE;
+    }
+
+    private int showOne(RecipeScenario read, RecipeMend mend, double band) throws OutputException {
+        if (mend.outcome() instanceof RecipeMend.Outcome.Planned planned) {
+            print(
+                    () -> RecipeReport.inFull(mend.way(), planned, read.household(), band),
+                    () -> JsonReport.plan(planned.plan(), planned.verdict()));
+            return ExitCode.DONE;
+        }
+        say("There is no such mend to show: " + ((RecipeMend.Outcome.None) mend.outcome()).reason()
+                + ". Without --show, what stands in the way is told.");
+        return ExitCode.NO_PLAN;
     }
 
     private @Nullable RecipeSwap swap(Knowledge knowledge, RecipeScenario read) throws ScenarioException {

@@ -11,14 +11,15 @@ import packpot.units.UnitException;
 
 /** An amount of a food, by weight, by volume, or counted in the food's own measures. */
 final class FoodAmount {
-    private static final Pattern COUNT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s+(\\p{L}[\\p{L} -]*)\\s*");
+    private static final Pattern COUNT =
+            Pattern.compile("\\s*(\\d+\\s+\\d+/\\d+|\\d+/\\d+|\\d*\\.?\\d+)\\s+(\\p{L}.*)");
 
     private static final double MOST_GRAMS = 1e6;
     private static final double LEAST_GRAMS = 1e-3;
 
     private FoodAmount() {}
 
-    /** Grams of "2 lb", "16 fl oz", "12 large" or "100 tablets" of a food. */
+    /** Grams of "2 lb", "16 fl oz", "12 large" or "2 1/2 tablets of 50 mg zinc" of a food. */
     static double grams(String text, Food food, Measures measures) throws UnitException {
         double grams = read(text, food, measures);
         if (grams > MOST_GRAMS || (grams > 0 && grams < LEAST_GRAMS)) {
@@ -35,7 +36,7 @@ final class FoodAmount {
             Matcher count = COUNT.matcher(text);
             OptionalDouble counted = count.matches() ? measures.gramsOf(food, count.group(2)) : OptionalDouble.empty();
             if (counted.isPresent()) {
-                return Double.parseDouble(count.group(1)) * counted.getAsDouble();
+                return Quantity.number(count.group(1)) * counted.getAsDouble();
             }
             try {
                 return Quantity.parse(text, Dimension.VOLUME).inBaseUnits()

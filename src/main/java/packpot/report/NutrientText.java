@@ -1,9 +1,13 @@
 package packpot.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
@@ -17,8 +21,36 @@ final class NutrientText {
 
     private NutrientText() {}
 
+    /** One table for dogs that get the same per 1000 kcal under the same limits; what they get a day is left out of it. */
+    static List<String> joined(List<DogAudit> dogs) {
+        Map<String, List<DogAudit>> dogsByTable = new LinkedHashMap<>();
+        dogs.forEach(dog -> dogsByTable
+                .computeIfAbsent(table(dog, false).render("  ", TextReport.WIDTH), key -> new ArrayList<>())
+                .add(dog));
+        List<String> tables = new ArrayList<>();
+        dogsByTable.forEach((table, same) -> tables.add(
+                same.size() == 1
+                        ? table(same.get(0))
+                        : same.stream().map(NutrientText::heading).collect(Collectors.joining()) + table));
+        return tables;
+    }
+
     static String table(DogAudit dog) {
-        TextTable table = new TextTable("lrrrrl").row("per 1000 kcal", "minimum", "got", "maximum", "got a day", "");
+        return heading(dog) + table(dog, true).render("  ", TextReport.WIDTH);
+    }
+
+    private static String heading(DogAudit dog) {
+        return String.format(
+                Locale.ROOT,
+                "%s: %,.0f kcal a day of %,.0f wished%n",
+                dog.dog(),
+                dog.kcalPerDay(),
+                dog.targetKcalPerDay());
+    }
+
+    private static TextTable table(DogAudit dog, boolean perDay) {
+        TextTable table = new TextTable("lrrrrl")
+                .row("per 1000 kcal", "minimum", "got", "maximum", perDay ? "got a day" : "", "");
         for (NutrientLine line : dog.nutrients()) {
             boolean ratio = line.unit().isEmpty();
             table.row(
@@ -26,16 +58,10 @@ final class NutrientText {
                     figure(line.minimum()),
                     Show.number(line.got()),
                     figure(line.maximum()),
-                    ratio ? "" : Show.number(line.gotPerDay()),
+                    ratio || !perDay ? "" : Show.number(line.gotPerDay()),
                     marks(line));
         }
-        return String.format(
-                Locale.ROOT,
-                "%s: %,.0f kcal a day of %,.0f wished%n%s",
-                dog.dog(),
-                dog.kcalPerDay(),
-                dog.targetKcalPerDay(),
-                table.render("  ", TextReport.WIDTH));
+        return table;
     }
 
     private static String figure(@Nullable Double limit) {

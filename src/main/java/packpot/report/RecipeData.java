@@ -99,6 +99,7 @@ final class RecipeData {
                                 food.put("recipeGrams", change.recipeGrams());
                                 food.put("scaledGrams", change.scaledGrams());
                                 food.put("grams", change.grams());
+                                food.put("measure", MendedPlanText.measure(planned.plan(), change));
                                 food.put("changeShare", finite(change.relative()));
                                 return food;
                             })

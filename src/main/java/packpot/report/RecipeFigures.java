@@ -3,7 +3,9 @@ package packpot.report;
 import java.util.Locale;
 import packpot.audit.DogAudit;
 import packpot.audit.RecipeVerdict;
+import packpot.explain.RecipeMend;
 import packpot.household.Recipe;
+import packpot.units.Show;
 
 /** Figures of a checked recipe, as its report prints them. */
 final class RecipeFigures {
@@ -16,6 +18,11 @@ final class RecipeFigures {
     static String grams(double grams) {
         double tenths = Math.rint(grams * 10) / 10;
         return String.format(Locale.ROOT, tenths == Math.rint(tenths) ? "%,.0f g" : "%,.1f g", tenths);
+    }
+
+    /** An amount of the pot as it is weighed: foods to a tenth of a gram, supplements also by the milligram. */
+    static String potGrams(RecipeMend.Change change, double grams) {
+        return change.supplement() && grams > 0 ? Show.grams(grams) : grams(grams);
     }
 
     static String percent(double share) {

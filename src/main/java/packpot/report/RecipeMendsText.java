@@ -5,7 +5,6 @@ import java.util.Locale;
 import packpot.explain.Clash;
 import packpot.explain.RecipeMend;
 import packpot.household.Household;
-import packpot.plan.Plan;
 import packpot.units.Show;
 
 /** How a recipe can be mended: each way with its foods and bowls, or with what stands in it. */
@@ -54,11 +53,45 @@ final class RecipeMendsText {
                             + " many foods it has and how many additions a bowl gets binds the first two not at all, the"
                             + " third as far as the recipe itself keeps it; caps that a food carries for the dog's sake"
                             + " bind all three. Pot, bags and freezer of the household hold, its budget does not. Each"
-                            + " mend passed the audit that every plan passes.");
+                            + " mend passed the audit that every plan passes. \"--show 2\" prints the second in full.");
+            page.items("To mind with every mend", commonCautions());
         }
     }
 
+    private List<RecipeMend.Outcome.Planned> planned() {
+        return mends.stream()
+                .map(RecipeMend::outcome)
+                .filter(RecipeMend.Outcome.Planned.class::isInstance)
+                .map(RecipeMend.Outcome.Planned.class::cast)
+                .toList();
+    }
+
+    /** What is to be minded about one mend: about its foods, and whatever else not every mend needs. */
+    private List<String> ownCautions(RecipeMend.Outcome.Planned planned) {
+        List<String> common = commonCautions();
+        return planned.plan().cautions().stream()
+                .filter(caution -> !common.contains(caution))
+                .toList();
+    }
+
+    /** What is to be minded about dogs and kitchen, whatever the mend. */
+    private List<String> commonCautions() {
+        List<RecipeMend.Outcome.Planned> all = planned();
+        return all.isEmpty()
+                ? List.of()
+                : all.get(0).plan().cautions().stream()
+                        .filter(caution -> all.stream()
+                                .allMatch(each -> each.plan().cautions().contains(caution)
+                                        && each.plan().shopping().stream()
+                                                .noneMatch(line -> caution.startsWith(line.label() + ": "))))
+                        .toList();
+    }
+
     String words(RecipeMend.Way way) {
+        return words(way, bandShare);
+    }
+
+    static String words(RecipeMend.Way way, double bandShare) {
         return switch (way) {
             case ADDITIONS_ONLY -> "Mend 1: additions only, at least cost; the pot's proportions stay";
             case SMALLEST_CHANGE -> "Mend 2: the smallest change of the amounts";
@@ -70,40 +103,13 @@ final class RecipeMendsText {
 
     private void planned(Page page, RecipeMend.Way way, RecipeMend.Outcome.Planned planned) {
         page.indented(scaled(way, planned));
-        TextTable table = new TextTable("rrrl").row("recipe", "now", "", "");
-        for (RecipeMend.Change change : planned.foods()) {
-            table.row(
-                    change.recipeGrams() > 0 ? RecipeFigures.grams(change.recipeGrams()) : "-",
-                    RecipeFigures.grams(change.grams()),
-                    Double.isInfinite(change.relative())
-                            ? "new"
-                            : Math.abs(change.relative()) < RecipeFigures.NO_CHANGE
-                                    ? "same"
-                                    : RecipeFigures.signed(change.relative()),
-                    change.label());
-        }
-        page.table(table);
-        TextTable bowls = new TextTable("ll");
-        for (Plan.DogPlan dog : planned.plan().dogs()) {
-            bowls.row(dog.name(), Show.number(dog.potGramsPerDay()) + " g a day of the cooked pot");
-            for (Plan.Addition addition : dog.additions()) {
-                bowls.row(
-                        "",
-                        "+ " + addition.label() + ": " + addition.dose()
-                                + (addition.onDays().size() == planned.plan().days()
-                                        ? ", once a day"
-                                        : (addition.onDays().size() == 1 ? ", on day " : ", on days ")
-                                                + String.join(
-                                                        ", ",
-                                                        addition.onDays().stream()
-                                                                .map(String::valueOf)
-                                                                .toList())));
-            }
-        }
-        page.table(bowls);
+        MendedPlanText.pot(page, planned);
+        MendedPlanText.bowls(page, planned.plan());
         page.indented(Show.money(planned.costPerDay(), planned.plan().currency()) + " a day for what is used, by"
                 + " weight; the recipe as it stands, scaled to the same energy, "
                 + Show.money(recipeCostPerDay, planned.plan().currency()) + ".");
+        MendedPlanText.nearestLimits(page, planned.verdict().dogs());
+        ownCautions(planned).forEach(caution -> page.item("Mind: " + caution));
         planned.guessed().forEach(guess -> page.item("not in the pantry: " + guess));
         planned.left().forEach(left -> page.item("the recipe passes it, so it does not bind: " + left));
     }

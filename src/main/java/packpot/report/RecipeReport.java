@@ -65,9 +65,7 @@ public final class RecipeReport {
         findings("Not safe", verdict.safety());
         findings("How the pot looks, beside what is usual or wished; it binds no mend", verdict.shape());
         page.items("To mind", verdict.advice());
-        for (DogAudit dog : verdict.dogs()) {
-            page.raw("\n").raw(NutrientText.table(dog));
-        }
+        NutrientText.joined(verdict.dogs()).forEach(table -> page.raw("\n").raw(table));
         page.raw("\nshort, over: below the profile's minimum, above its maximum\n");
         page.raw(NutrientText.marksLegend(verdict.dogs()));
         page.paragraph("Energy of food: " + household.foodEnergy().key() + ": "
@@ -84,6 +82,13 @@ public final class RecipeReport {
 
     private RecipeMendsText mendsText() {
         return new RecipeMendsText(mends, household, RecipeFigures.costPerDay(recipe, verdict), bandShare);
+    }
+
+    /** One mend as a plan in full, for people. */
+    public static String inFull(
+            RecipeMend.Way way, RecipeMend.Outcome.Planned planned, Household household, double bandShare) {
+        return TextReport.of(
+                planned.plan(), planned.verdict(), household.units(), RecipeMendsText.words(way, bandShare));
     }
 
     private List<String> defaults() {

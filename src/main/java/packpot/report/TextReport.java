@@ -21,17 +21,28 @@ public final class TextReport {
     private final Plan plan;
     private final Verdict verdict;
     private final UnitSystem units;
+    private final String aim;
     private final StringBuilder text = new StringBuilder();
 
-    private TextReport(Plan plan, Verdict verdict, UnitSystem units) {
+    private TextReport(Plan plan, Verdict verdict, UnitSystem units, String aim) {
         this.plan = plan;
         this.verdict = verdict;
         this.units = units;
+        this.aim = aim;
     }
 
     /** The whole report. */
     public static String of(Plan plan, Verdict verdict, UnitSystem units) {
-        return new TextReport(plan, verdict, units).write();
+        return of(plan, verdict, units, proof(plan));
+    }
+
+    /**
+     * The whole report of a plan that is not made to be cheapest.
+     *
+     * @param aim what it is best at, in words
+     */
+    static String of(Plan plan, Verdict verdict, UnitSystem units, String aim) {
+        return new TextReport(plan, verdict, units, aim).write();
     }
 
     private String write() {
@@ -72,17 +83,17 @@ public final class TextReport {
             text.append("FAILED THE CHECK. Do not feed this plan:\n");
             verdict.findings().forEach(finding -> text.append(Wrap.item(finding.toString(), "  ", WIDTH)));
         }
-        text.append(
-                plan.proof().provedOptimal()
-                        ? String.format(
-                                Locale.ROOT,
-                                "Cheapest: proved to %.2f %%",
-                                100 * plan.proof().gapShare())
-                        : String.format(
-                                Locale.ROOT,
-                                "Not proved to the wished gap: it may be %.1f %% too dear",
-                                100 * plan.proof().gapShare()));
+        text.append(aim);
         text.append("; ").append(money(plan.cost().perDay())).append(" a day\n");
+    }
+
+    private static String proof(Plan plan) {
+        return String.format(
+                Locale.ROOT,
+                plan.proof().provedOptimal()
+                        ? "Cheapest: proved to %.2f %%"
+                        : "Not proved to the wished gap: it may be %.1f %% too dear",
+                100 * plan.proof().gapShare());
     }
 
     private void dogs() {

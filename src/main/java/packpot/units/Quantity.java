@@ -61,7 +61,8 @@ public record Quantity(double inBaseUnits, Dimension dimension) {
         return new Quantity(amount, expected);
     }
 
-    private static double number(String text) {
+    /** A bare number as people write it: "2", "0.5", "1/4" or "2 1/2". */
+    public static double number(String text) {
         String[] words = text.strip().split("\\s+", -1);
         double sum = 0;
         for (String word : words) {

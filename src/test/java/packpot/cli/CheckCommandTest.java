@@ -83,6 +83,48 @@ class CheckCommandTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"three-adults", "tiny-freezer"})
+    void theSmallestChangeAsPrintedAndTypedBackIsComplete(String dogs) throws IOException {
+        String scenario = "scenarios/" + dogs + ".json";
+        Run check = Run.of("check", scenario, "--recipe", recipe("meat-and-rice"));
+        assertThat(check.lines()).noneMatch(line -> line.matches(".* 0 m?g +new .*"));
+        Path file = folder.resolve(dogs + ".json");
+        Files.writeString(file, TypedBack.recipe(check.lines(), 2, 7));
+        Run again = Run.of("check", scenario, "--recipe", file.toString(), "--no-mends");
+        assertThat(again.err()).isEmpty();
+        assertThat(again.out()).contains("It is good as it stands").doesNotContain("SHORT", "OVER");
+    }
+
+    @Test
+    void aMendSaysWhatToMindOfItsSupplementsAndIsShownInFull() {
+        Run check = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"));
+        String[] halves = check.out().split("Mend 2: the smallest change", 2);
+        String mend = halves[1].split("\nMend 3", 2)[0];
+        assertThat(mend)
+                .contains("Mind: vitamin d3 drops: Easy to overdose: count every drop.")
+                .contains("nearest to a limit: ");
+        Run shown = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"), "--show", "2");
+        assertThat(shown.exitCode()).isZero();
+        assertThat(shown.out())
+                .contains("Mend 2: the smallest change of the amounts", "Shopping list", "per 1000 kcal", "Cautions")
+                .doesNotContain("Cheapest", "too dear");
+    }
+
+    @Test
+    void aMendThatIsNotThereCannotBeShown() {
+        Run run = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"), "--show", "3");
+        assertThat(run.exitCode()).isEqualTo(4);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("There is no such mend to show");
+    }
+
+    @Test
+    void dogsThatGetTheSameShareATable() {
+        Run run = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"), "--no-mends");
+        assertThat(run.out().split("per 1000 kcal +minimum", -1)).hasSize(2);
+    }
+
     @Test
     void aCheckAloneLooksForNoMend() {
         Run run = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"), "--no-mends");
@@ -110,7 +152,7 @@ class CheckCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--band=150", "--moved=-1", "--time-limit=0", "--swap-by=colour"})
+    @ValueSource(strings = {"--band=150", "--moved=-1", "--time-limit=0", "--swap-by=colour", "--show=4"})
     void aWrongOptionEndsWithTwo(String option) {
         Run run = Run.of("check", DOGS, "--recipe", recipe("meat-and-rice"), option);
         assertThat(run.exitCode()).isEqualTo(2);
