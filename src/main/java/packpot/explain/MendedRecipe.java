@@ -56,7 +56,7 @@ final class MendedRecipe {
                 throw new IllegalStateException(purchase.food() + " is not in the pantry");
             }
             cost += purchase.usedGrams() * item.pricePerGram();
-            if (!owned.contains(purchase.food())) {
+            if (!owned.contains(purchase.food()) && purchase.buyGramsAsBought() > 0) {
                 guessed.add(guesses.words(item, plan.currency()));
             }
         }

@@ -151,9 +151,14 @@ final class RecipeHousehold {
             boolean harms = knowledge.unsafeFoods().inName(food.label() + " / " + food.name()).stream()
                     .anyMatch(unsafe -> unsafe.rule() == UnsafeFoods.Rule.BLOCK);
             if ((asSupplement || asOil) && !harms && !has(pantry, food)) {
+                double onHand = pantry.stream()
+                        .filter(item -> item.food().id().equals(food.id()))
+                        .mapToDouble(PantryItem::onHandGrams)
+                        .sum();
                 pantry.removeIf(item -> item.food().id().equals(food.id()));
                 Place place = supplement == null ? Place.POT : supplement.place();
-                pantry.add(guesses.item(food, knowledge.preparations().usual(food), place));
+                pantry.add(guesses.item(food, knowledge.preparations().usual(food), place)
+                        .withOnHand(onHand));
             }
         }
         return household.withPantry(pantry);

@@ -79,6 +79,9 @@ public final class GuessedPrices {
     /** The guess alone. */
     public String price(PantryItem item, String currency) {
         Double pack = item.packGrams();
+        if (pack != null && item.packPrice() == 0) {
+            return "nothing (" + item.packName() + ")";
+        }
         return pack == null
                 ? Show.money(item.packPrice() * 1000, currency) + " a kg, the usual of its group ("
                         + item.food().group().key().toLowerCase(Locale.ROOT) + ")"

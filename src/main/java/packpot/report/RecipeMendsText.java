@@ -107,10 +107,11 @@ final class RecipeMendsText {
         MendedPlanText.bowls(page, planned.plan());
         page.indented(Show.money(planned.costPerDay(), planned.plan().currency()) + " a day for what is used, by"
                 + " weight; the recipe as it stands, scaled to the same energy, "
-                + Show.money(recipeCostPerDay, planned.plan().currency()) + ".");
+                + Show.money(recipeCostPerDay, planned.plan().currency()) + ". At the till, in whole packs: "
+                + Show.money(planned.plan().cost().atTheTill(), planned.plan().currency()) + ".");
         MendedPlanText.nearestLimits(page, planned.verdict().dogs());
         ownCautions(planned).forEach(caution -> page.item("Mind: " + caution));
-        planned.guessed().forEach(guess -> page.item("not in the pantry: " + guess));
+        planned.guessed().forEach(guess -> page.item("to buy: " + guess));
         planned.left().forEach(left -> page.item("the recipe passes it, so it does not bind: " + left));
     }
 
