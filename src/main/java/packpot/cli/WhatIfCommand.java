@@ -8,11 +8,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Mode;
+import packpot.explain.Planner;
 import packpot.explain.WhatIf;
 import packpot.household.Change;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
+import packpot.report.JsonReport;
+import packpot.report.TextReport;
 import packpot.report.WhatIfReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -97,6 +100,12 @@ final class WhatIfCommand extends ScenarioCommand {
     private double movedPercent;
 
     @Option(
+            names = "--show",
+            paramLabel = "LETTER",
+            description = "print one new plan whole, as plan does: the letter that stands for it in the comparison")
+    private @Nullable String show;
+
+    @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
             defaultValue = "20",
@@ -119,6 +128,7 @@ final class WhatIfCommand extends ScenarioCommand {
         range("--moved", movedPercent, 0, 1_000_000);
         checkOptions();
         List<Change.Question> questions = changes.questions();
+        int shown = shown(questions.size());
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         ScenarioChanges changed = Scenarios.changes(knowledge, scenario());
@@ -146,7 +156,23 @@ final class WhatIfCommand extends ScenarioCommand {
         if (answer.orElseThrow() instanceof WhatIf.Answer.NoBase none) {
             return noPlan(none.base(), knowledge, solver, "packpotWhatIf", "there is nothing to compare with");
         }
-        return show((WhatIf.Answer.Compared) answer.orElseThrow());
+        return show((WhatIf.Answer.Compared) answer.orElseThrow(), shown);
+    }
+
+    /** The place of the plan that is to be printed whole; -1 for none. */
+    private int shown(int plans) {
+        String letter = show;
+        if (letter == null) {
+            return -1;
+        }
+        for (int i = 0; i < plans; i++) {
+            if (WhatIfReport.letter(i).equalsIgnoreCase(letter.strip())) {
+                return i;
+            }
+        }
+        throw wrongUse("--show is the letter of a new plan, "
+                + (plans == 1 ? "which is A" : "from A to " + WhatIfReport.letter(plans - 1)) + "; read \"" + letter
+                + "\"");
     }
 
     private void checkOptions() {
@@ -174,10 +200,28 @@ final class WhatIfCommand extends ScenarioCommand {
         }
     }
 
-    private int show(WhatIf.Answer.Compared compared) throws OutputException {
+    private int showOne(WhatIf.Alternative alternative) throws OutputException {
+        if (!(alternative.outcome() instanceof WhatIf.Outcome.NewPlan found)) {
+            say("There is no new plan to show for \"" + alternative.name() + "\"; without --show it is told why.");
+            return alternative.outcome() instanceof WhatIf.Outcome.NoPlan none && !none.provedImpossible()
+                    ? ExitCode.NO_PLAN_IN_TIME
+                    : ExitCode.NO_PLAN;
+        }
+        Planner.Result.Planned planned = found.planned();
+        print(
+                () -> TextReport.of(
+                        planned.plan(), planned.verdict(), planned.household().units()),
+                () -> JsonReport.plan(planned.plan(), planned.verdict()));
+        return planned.verdict().passed() ? ExitCode.DONE : ExitCode.AUDIT_FAILED;
+    }
+
+    private int show(WhatIf.Answer.Compared compared, int shown) throws OutputException {
         if (!compared.base().verdict().passed()) {
             say("The plan as it stands failed the audit, so nothing is compared.");
             return ExitCode.AUDIT_FAILED;
+        }
+        if (shown >= 0) {
+            return showOne(compared.alternatives().get(shown));
         }
         print(() -> WhatIfReport.text(compared), () -> WhatIfReport.json(compared));
         return code(compared);

@@ -65,6 +65,10 @@ public final class WhatIfReport {
                             + " differences of all shares of cooked mass; 0 % is the same recipe, 100 % one that has"
                             + " nothing in common with it.");
         }
+        if (!columns.isEmpty()) {
+            page.paragraph("A whole plan, as packpot plan prints it: the same command with --show "
+                    + columns.get(0).letter() + ".");
+        }
         boolean noPlan = answer.alternatives().stream()
                 .anyMatch(each -> each.outcome() instanceof Outcome.NoPlan none && none.provedImpossible());
         if (noPlan && answer.mode() == Mode.BEFORE) {
@@ -75,7 +79,8 @@ public final class WhatIfReport {
         return page.raw("\n").paragraph(Disclaimer.TEXT).toString();
     }
 
-    private static String letter(int index) {
+    /** What the new plan at a place, counted from 0, is called in the report. */
+    public static String letter(int index) {
         return index < 26 ? String.valueOf((char) ('A' + index)) : "plan " + (index + 1);
     }
 

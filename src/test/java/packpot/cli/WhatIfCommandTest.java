@@ -44,6 +44,33 @@ class WhatIfCommandTest {
     }
 
     @Test
+    void theNewPlanIsToldWithWhatIsNewAboutIt() {
+        Run run = Run.of(
+                "what-if",
+                SCENARIO,
+                "--change",
+                "Rook: comes, 5 kg, 3 years",
+                "--change",
+                "freezer: no limit",
+                "--change",
+                "pot: no limit");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+        assertThat(run.out())
+                .contains("Energy a day", "A, taken for granted anew", "A, Rook: ", "per 1000 kcal", "--show A");
+    }
+
+    @Test
+    void aNewPlanIsShownWhole() {
+        Run run = Run.of("what-if", SCENARIO, "--change", "days: 5", "--show", "a");
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("feeds 5 days", "Shopping list", "Cautions");
+        assertThat(Run.of("what-if", SCENARIO, "--change", "days: 5", "--show", "B")
+                        .err())
+                .contains("--show is the letter of a new plan, which is A; read \"B\"");
+    }
+
+    @Test
     void alternativesAreShownBesideEachOther() {
         Run run = Run.of(
                 "what-if",
