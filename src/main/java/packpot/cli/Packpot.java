@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             WhatIfCommand.class,
             LossesCommand.class,
             WhyNotCommand.class,
+            CalendarCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param freezer null when it sets no limit
  * @param fridgeDays first days of food, kept in the fridge and never frozen
  * @param mixDensityGramsPerMl of the mixed, cooked batch
+ * @param shopDaysBefore days from shopping to cooking
  */
 public record Kitchen(
         int days,
@@ -29,7 +30,8 @@ public record Kitchen(
         @Nullable Integer mostBags,
         @Nullable Freezer freezer,
         int fridgeDays,
-        double mixDensityGramsPerMl) {
+        double mixDensityGramsPerMl,
+        int shopDaysBefore) {
 
     /** Share of the batch that is frozen at first. */
     public double frozenShare() {
@@ -79,6 +81,7 @@ public record Kitchen(
                 otherBags,
                 otherFreezer,
                 fridgeDays,
-                mixDensityGramsPerMl);
+                mixDensityGramsPerMl,
+                shopDaysBefore);
     }
 }

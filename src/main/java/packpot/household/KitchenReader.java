@@ -12,6 +12,7 @@ import packpot.units.UnitSystem;
 final class KitchenReader {
     private static final List<String> BAGS = List.of("pint", "quart", "half-gallon", "gallon");
     private static final int MOST_DAYS = 60;
+    private static final int MOST_SHOP_DAYS = 14;
 
     private final KitchenFigures figures;
     private final JsonNode usual;
@@ -40,6 +41,7 @@ final class KitchenReader {
             fridge = (int) figures.number("fridgeDaysDefault");
             notes.filled("kitchen: the first " + fridge + " days are kept in the fridge, the rest is frozen");
         }
+        Integer shop = kitchen.whole("shopDaysBefore", 0, MOST_SHOP_DAYS);
         kitchen.end();
         return new Kitchen(
                 days,
@@ -53,7 +55,8 @@ final class KitchenReader {
                 mostBags,
                 freezer,
                 Math.min(fridge, days),
-                figures.number("cookedMixDensityKilogramsPerLitre"));
+                figures.number("cookedMixDensityKilogramsPerLitre"),
+                shop == null ? (int) figures.number("shopDaysBefore") : shop);
     }
 
     private int orUsual(@Nullable Integer given, String key, String words) {

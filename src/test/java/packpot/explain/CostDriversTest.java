@@ -224,6 +224,7 @@ class CostDriversTest {
                 kitchen.mostBags(),
                 freezer,
                 kitchen.fridgeDays(),
-                kitchen.mixDensityGramsPerMl()));
+                kitchen.mixDensityGramsPerMl(),
+                kitchen.shopDaysBefore()));
     }
 }

@@ -1,0 +1,82 @@
+package packpot.cli;
+
+import java.util.List;
+import packpot.audit.Finding;
+import packpot.explain.Planner;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioException;
+import packpot.plan.CalendarBuilder;
+import packpot.plan.FeedingCalendar;
+import packpot.plan.Plan;
+import packpot.report.CalendarReport;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** What to do on which day: shop, cook, freeze, thaw, weigh. */
+@Command(
+        name = "calendar",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Plan one cook day, and say what is to be done on which day: shop, cook, freeze and thaw bags, weigh dogs,"
+                    + " cook again; and where the food is on each day."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:a calendar that passed the check",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:the scenario has faults, all listed; nothing was written",
+            "4:there is no plan for these wishes",
+            "5:the plan failed the audit, or the calendar its check: do not follow it",
+            "6:no plan was found in the time given",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExample:%n",
+        footer = {"  packpot calendar scenarios/three-adults.json"})
+final class CalendarCommand extends ScenarioCommand {
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "20",
+            description = "longest time to search; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Option(
+            names = "--gap",
+            paramLabel = "PERCENT",
+            defaultValue = "0.1",
+            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
+    private double gapPercent;
+
+    @SuppressWarnings("NullAway.Init")
+    CalendarCommand() {}
+
+    @Override
+    Integer answer() throws ScenarioException, OutputException {
+        SolveLimits limits = limits(seconds, gapPercent);
+        Solver solver = new OrToolsSolver();
+        Knowledge knowledge = Knowledge.load();
+        Household household = household(knowledge);
+        Planner.Result result =
+                Progress.during("Planning", () -> new Planner(knowledge, solver).plan(household, limits));
+        if (result instanceof Planner.Result.NoPlan none) {
+            return noPlan(none, knowledge, solver, "packpotCalendar", "there is no calendar");
+        }
+        Planner.Result.Planned planned = (Planner.Result.Planned) result;
+        if (!planned.verdict().passed()) {
+            say("The plan failed the audit, so there is no calendar for it; packpot plan shows why.");
+            return ExitCode.AUDIT_FAILED;
+        }
+        Plan plan = planned.plan();
+        FeedingCalendar calendar = CalendarBuilder.of(plan, household, knowledge);
+        List<Finding> findings = List.of();
+        print(
+                () -> CalendarReport.text(calendar, findings, household.units()),
+                () -> CalendarReport.json(calendar, findings));
+        return ExitCode.DONE;
+    }
+}
