@@ -1,6 +1,10 @@
 package packpot.cli;
 
+import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packpot.audit.CalendarCheck;
 import packpot.audit.Finding;
 import packpot.explain.Planner;
 import packpot.household.Household;
@@ -9,6 +13,7 @@ import packpot.household.ScenarioException;
 import packpot.plan.CalendarBuilder;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
+import packpot.report.CalendarFile;
 import packpot.report.CalendarReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -36,7 +41,7 @@ import picocli.CommandLine.Option;
             "7:the output could not be written"
         },
         footerHeading = "%nExample:%n",
-        footer = {"  packpot calendar scenarios/three-adults.json"})
+        footer = {"  packpot calendar scenarios/three-adults.json", "  packpot calendar mine.json --ics batch.ics"})
 final class CalendarCommand extends ScenarioCommand {
     @Option(
             names = "--time-limit",
@@ -52,11 +57,21 @@ final class CalendarCommand extends ScenarioCommand {
             description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
     private double gapPercent;
 
+    @Option(
+            names = "--ics",
+            paramLabel = "FILE",
+            description = "also write the events to this file as iCalendar, for any calendar program")
+    private @Nullable Path calendarFile;
+
     @SuppressWarnings("NullAway.Init")
     CalendarCommand() {}
 
     @Override
     Integer answer() throws ScenarioException, OutputException {
+        Path file = calendarFile;
+        if (file != null) {
+            checkFile("--ics", file);
+        }
         SolveLimits limits = limits(seconds, gapPercent);
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
@@ -73,10 +88,17 @@ final class CalendarCommand extends ScenarioCommand {
         }
         Plan plan = planned.plan();
         FeedingCalendar calendar = CalendarBuilder.of(plan, household, knowledge);
-        List<Finding> findings = List.of();
+        List<Finding> findings = CalendarCheck.check(plan, household, knowledge, calendar);
         print(
                 () -> CalendarReport.text(calendar, findings, household.units()),
                 () -> CalendarReport.json(calendar, findings));
+        if (!findings.isEmpty()) {
+            say("The calendar failed its check. Do not follow it.");
+            return ExitCode.AUDIT_FAILED;
+        }
+        if (file != null) {
+            writeFile(file, CalendarFile.of(calendar, Instant.now()));
+        }
         return ExitCode.DONE;
     }
 }

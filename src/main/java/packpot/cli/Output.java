@@ -28,9 +28,19 @@ final class Output {
     /** Refuses a file that could not be written, before any work is done. */
     void check() throws OutputException {
         Path target = file;
-        if (target == null) {
-            return;
+        if (target != null) {
+            check(target);
         }
+    }
+
+    /** The file that the result goes to; null for the terminal. */
+    @Nullable
+    Path file() {
+        return file;
+    }
+
+    /** Refuses another file that could not be written. */
+    void check(Path target) throws OutputException {
         try {
             OutputFile.check(target, overwrite);
         } catch (IOException e) {
@@ -48,6 +58,11 @@ final class Output {
             }
             return;
         }
+        write(target, text);
+    }
+
+    /** Writes another file. */
+    void write(Path target, String text) throws OutputException {
         try {
             OutputFile.write(target, text, overwrite);
         } catch (IOException e) {

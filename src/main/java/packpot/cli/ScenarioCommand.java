@@ -58,6 +58,23 @@ abstract class ScenarioCommand implements Callable<Integer> {
         output.write(spec, (output.json() ? json : text).get());
     }
 
+    /** Refuses a further file that could not be written, or that the result goes to. */
+    final void checkFile(String option, Path file) throws OutputException {
+        Path result = output.file();
+        if (result != null
+                && result.toAbsolutePath()
+                        .normalize()
+                        .equals(file.toAbsolutePath().normalize())) {
+            throw wrongUse(option + " and --out name the same file, " + file + "; give each a name of its own");
+        }
+        output.check(file);
+    }
+
+    /** Writes a further file, whole or not at all. */
+    final void writeFile(Path file, String text) throws OutputException {
+        output.write(file, text);
+    }
+
     /** Tells a person what is no part of the result. */
     final void say(String sentence) {
         spec.commandLine().getErr().println(sentence);

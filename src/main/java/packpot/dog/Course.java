@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param comesDay first day that it is there; null when it is there already
  * @param leavesDay first day that it is no longer there; null when it stays
  * @param correction what its weigh-ins do to its energy target
+ * @param transition how it goes over from another food; null when it eats from the batch at once
  */
 public record Course(
         List<WeighIn> weighIns,
@@ -19,13 +20,30 @@ public record Course(
         @Nullable Double weeklyShare,
         @Nullable Integer comesDay,
         @Nullable Integer leavesDay,
-        @Nullable EnergyCorrection correction) {
+        @Nullable EnergyCorrection correction,
+        @Nullable Transition transition) {
 
     /** Nothing is known. */
     public static final Course NONE = new Course(List.of(), null, null, null, null, null);
 
     public Course {
         weighIns = List.copyOf(weighIns);
+    }
+
+    /** A dog that eats from the batch at once. */
+    public Course(
+            List<WeighIn> weighIns,
+            @Nullable Double fedKcalPerDay,
+            @Nullable Double weeklyShare,
+            @Nullable Integer comesDay,
+            @Nullable Integer leavesDay,
+            @Nullable EnergyCorrection correction) {
+        this(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, correction, null);
+    }
+
+    /** Share of the batch in what the dog is fed on a day that it is there. */
+    public double newShareOn(int day) {
+        return transition == null ? 1 : transition.shareOn(day);
     }
 
     /** Whether the dog is in the household on a day. */
@@ -35,6 +53,6 @@ public record Course(
 
     /** The same with what the weigh-ins do to the energy target. */
     public Course withCorrection(@Nullable EnergyCorrection other) {
-        return new Course(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, other);
+        return new Course(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, other, transition);
     }
 }

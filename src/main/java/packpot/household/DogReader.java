@@ -12,6 +12,7 @@ import packpot.dog.Course;
 import packpot.dog.Dog;
 import packpot.dog.Plausible;
 import packpot.dog.Reproduction;
+import packpot.dog.Transition;
 import packpot.dog.WeighIn;
 import packpot.food.Food;
 import packpot.units.Dimension;
@@ -116,6 +117,7 @@ final class DogReader {
         boolean growing = kind != null && kind.ageDays() < kind.grownDays();
         String led = reproduction != null ? "in whelp or nursing" : growing ? "growing" : null;
         Double weekly = courseReader.weeklyShare(fields, weight, goal, led);
+        Transition transition = TransitionReader.read(fields, knowledge.kitchen());
         Double treats = energy(fields, "treats", "a day", 5_000);
         Double other = energy(fields, "otherFood", "a day", 20_000);
         List<String> avoids = avoids(fields);
@@ -140,7 +142,7 @@ final class DogReader {
                 (treats == null ? 0 : treats) + (other == null ? 0 : other),
                 avoids,
                 profile,
-                new Course(weighIns, fed, weekly, stay.comesDay(), stay.leavesDay(), null));
+                new Course(weighIns, fed, weekly, stay.comesDay(), stay.leavesDay(), null, transition));
         return finisher.finish(dog, !fields.has("weight"), notes);
     }
 

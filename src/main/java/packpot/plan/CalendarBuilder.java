@@ -17,6 +17,7 @@ public final class CalendarBuilder {
     private final Plan plan;
     private final Household household;
     private final Knowledge knowledge;
+    private final ChangesOfFood changes;
     private final List<Double> eaten;
     private final BagSchedule schedule;
     private final List<FeedingCalendar.Event> events = new ArrayList<>();
@@ -25,6 +26,7 @@ public final class CalendarBuilder {
         this.plan = plan;
         this.household = household;
         this.knowledge = knowledge;
+        this.changes = new ChangesOfFood(plan, household, knowledge.kitchen());
         this.eaten = Eaten.perDay(plan, household);
         this.schedule = BagSchedule.of(plan.batch(), eaten, household.kitchen(), knowledge.kitchen());
     }
@@ -44,6 +46,7 @@ public final class CalendarBuilder {
         freeze();
         thaw();
         bowls();
+        events.addAll(changes.events());
         end();
         events.addAll(new DogDates(household, knowledge).events());
         events.sort(Comparator.comparing(FeedingCalendar.Event::date).thenComparing(FeedingCalendar.Event::kind));
@@ -132,7 +135,7 @@ public final class CalendarBuilder {
                 for (Plan.Addition addition : dog.additions()) {
                     if (addition.onDays().size() < plan.days()
                             && addition.onDays().contains(day + 1)
-                            && Eaten.grams(dog, Eaten.dog(household, dog.name()), day) > 0) {
+                            && changes.isFedAlone(dog, day)) {
                         doses.computeIfAbsent(addition.label() + ", " + addition.dose(), key -> new ArrayList<>())
                                 .add(dog.name());
                     }
@@ -165,9 +168,12 @@ public final class CalendarBuilder {
         add(
                 plan.days(),
                 FeedingCalendar.Kind.NEXT_COOK,
-                "Cook the next batch: nothing is planned for today's bowls"
-                        + (left < 1 ? ", and no food is left." : "."),
-                List.of(),
+                "Cook the next batch; today's bowls are its first.",
+                List.of("Shop for it on "
+                        + household
+                                .start()
+                                .plusDays(
+                                        plan.days() - (long) household.kitchen().shopDaysBefore()) + "."),
                 List.of());
     }
 
@@ -197,7 +203,9 @@ public final class CalendarBuilder {
                     + " keep " + count((int) figures.number("daysAfterFridgeThawDefault"), "day")
                     + " in the fridge (recalled, not read in print)");
         }
-        notes.add("how often dogs are weighed is common practice, recalled and not read in print");
+        notes.addAll(ShoppingDay.notes(household));
+        notes.addAll(changes.notes());
+        notes.add(DogDates.note(figures));
         return notes;
     }
 

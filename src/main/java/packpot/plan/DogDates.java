@@ -2,7 +2,6 @@ package packpot.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.dog.DogNotes;
 import packpot.dog.EnergyNeed;
@@ -54,14 +53,16 @@ final class DogDates {
     }
 
     private FeedingCalendar.Event weighing(Dog dog, LifeStage stage, int day, int every) {
-        KitchenFigures figures = knowledge.kitchen();
-        String change = whole(figures.number("replanWeightChangePercent")) + " %";
-        String then = stage == LifeStage.ADULT
-                ? "Plan again if its weight has changed by " + change + "; an unplanned change of "
-                        + whole(figures.number("vetWeightChangePercent")) + " % is for a veterinarian."
-                : "Write it into \"weighIns\" and plan the next batch with it.";
-        return event(
-                day, FeedingCalendar.Kind.WEIGH, dog.name(), "Weigh " + dog.name() + words(stage, every) + ".", then);
+        return event(day, FeedingCalendar.Kind.WEIGH, dog.name(), "Weigh " + dog.name() + words(stage, every) + ".");
+    }
+
+    /** What a weight is for. */
+    static String note(KitchenFigures figures) {
+        return "write each weight into \"weighIns\"; plan the next batch of a dog that grows or is on its way to a goal"
+                + " weight with it, and that of any other when its weight has changed by "
+                + whole(figures.number("replanWeightChangePercent")) + " %; an unplanned change of "
+                + whole(figures.number("vetWeightChangePercent"))
+                + " % is for a veterinarian (common practice, recalled and not read in print)";
     }
 
     private static String words(LifeStage stage, int every) {
@@ -82,21 +83,14 @@ final class DogDates {
     private void notes(Dog dog, List<FeedingCalendar.Event> events) {
         for (DogNotes.Note note : DogNotes.of(knowledge.overTime(), dog, lastDay, household.units())) {
             if (note.day() > 0) {
-                events.add(event(
-                        note.day(), FeedingCalendar.Kind.DOG, dog.name(), dog.name() + " " + note.words() + ".", null));
+                events.add(
+                        event(note.day(), FeedingCalendar.Kind.DOG, dog.name(), dog.name() + " " + note.words() + "."));
             }
         }
     }
 
-    private FeedingCalendar.Event event(
-            int day, FeedingCalendar.Kind kind, String about, String title, @Nullable String detail) {
-        return new FeedingCalendar.Event(
-                household.start().plusDays(day),
-                kind,
-                about,
-                title,
-                detail == null ? List.of() : List.of(detail),
-                List.of());
+    private FeedingCalendar.Event event(int day, FeedingCalendar.Kind kind, String about, String title) {
+        return new FeedingCalendar.Event(household.start().plusDays(day), kind, about, title, List.of(), List.of());
     }
 
     private static String whole(double figure) {

@@ -12,7 +12,9 @@ final class Eaten {
 
     /** Grams of the pot that one dog gets on a day. */
     static double grams(Plan.DogPlan portion, Dog dog, int day) {
-        return dog.course().isThere(day) ? portion.potGramsPerDay() : 0;
+        return dog.course().isThere(day)
+                ? Math.rint(portion.potGramsPerDay() * dog.course().newShareOn(day))
+                : 0;
     }
 
     /** Grams of the pot that all dogs get, day by day. */

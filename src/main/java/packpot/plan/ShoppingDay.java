@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import packpot.data.ModelDataException;
+import packpot.data.ModelFiles;
 import packpot.food.Keeps;
 import packpot.household.Household;
 import packpot.household.PantryItem;
@@ -12,7 +15,25 @@ import packpot.units.Show;
 /** The day of shopping, and where what is bought waits for the cook day. */
 final class ShoppingDay {
 
+    private static final Set<String> CUPBOARD = Set.of("dry goods", "canned goods", "oils", "supplements");
+    private static final String RAW = "Raw ground meat or poultry";
+
     private ShoppingDay() {}
+
+    /** A warning when raw meat would lie too long before it is cooked; empty otherwise. */
+    static List<String> notes(Household household) {
+        int days = household.kitchen().shopDaysBefore();
+        int keeps = (int) ModelFiles.table("storage.csv").stream()
+                .filter(row -> row.text("what").equals(RAW))
+                .findFirst()
+                .orElseThrow(() -> new ModelDataException("models/storage.csv has no row " + RAW))
+                .number("fridge_days_max");
+        return days <= keeps
+                ? List.of()
+                : List.of("shopping is " + days + " days before cooking, and raw ground meat, poultry and fish keep "
+                        + keeps + " days in the fridge (S-COLD): freeze them on the shopping day, and thaw them in the"
+                        + " fridge before the cook day");
+    }
 
     /** One event; none when nothing has to be bought. */
     static List<FeedingCalendar.Event> events(Plan plan, Household household) {
@@ -21,7 +42,7 @@ final class ShoppingDay {
         for (Plan.Purchase purchase : plan.shopping()) {
             if (purchase.buyGramsAsBought() > 0) {
                 lines++;
-                bought.computeIfAbsent(keeps(household, purchase), key -> new ArrayList<>())
+                bought.computeIfAbsent(place(household, purchase), key -> new ArrayList<>())
                         .add(purchase.label());
             }
         }
@@ -35,7 +56,7 @@ final class ShoppingDay {
                 household.start().minusDays(household.kitchen().shopDaysBefore()),
                 FeedingCalendar.Kind.SHOP,
                 "",
-                "Shop: " + lines + (lines == 1 ? " line" : " lines") + " of the list, "
+                "Shop by the list: " + lines + (lines == 1 ? " thing, " : " things, ")
                         + Show.money(plan.cost().atTheTill(), plan.currency()) + " at the till.",
                 details,
                 List.of()));
@@ -48,7 +69,14 @@ final class ShoppingDay {
         }
     }
 
-    private static Keeps keeps(Household household, Plan.Purchase purchase) {
+    /** A full tin or packet stands in the cupboard, though what is left of an opened one would not keep. */
+    private static Keeps place(Household household, Plan.Purchase purchase) {
+        if (purchase.section().equals("frozen")) {
+            return Keeps.FROZEN;
+        }
+        if (CUPBOARD.contains(purchase.section())) {
+            return Keeps.SHELF;
+        }
         for (PantryItem item : household.pantry()) {
             if (item.food().id().equals(purchase.food())) {
                 return item.food().kitchen().keeps();

@@ -35,7 +35,8 @@ public final class CalendarReport {
                                 : "FAILED THE CHECK, do not follow it:");
         findings.forEach(finding -> page.item(finding.toString()));
         page.title("What to do").table(events(calendar.events()));
-        page.title("Where the food is at the end of each day").table(ledger(calendar, units));
+        page.title("Where the food is at the end of each day; oldest is what was eaten, in days out of the freezer")
+                .table(ledger(calendar, units));
         page.items("To know", calendar.notes());
         return page.raw("\n").paragraph(Disclaimer.TEXT).toString();
     }
@@ -56,22 +57,21 @@ public final class CalendarReport {
     }
 
     private static TextTable ledger(FeedingCalendar calendar, UnitSystem units) {
-        TextTable table = new TextTable("lrrrrr")
-                .row("", "eaten", "in the fridge", "bags thawing", "in the freezer", "oldest eaten");
+        TextTable table = new TextTable("lrrrrr").row("", "eaten", "in the fridge", "thawing", "frozen", "oldest");
         for (FeedingCalendar.Day day : calendar.ledger()) {
             table.row(
                     SHORT.format(day.date()),
                     Show.weight(day.eatenGrams(), units),
                     day.fridgeGrams() < 1 ? "-" : Show.weight(day.fridgeGrams(), units),
-                    figure(day.thawingBags()),
-                    figure(day.freezerBags()),
+                    bags(day.thawingBags()),
+                    bags(day.freezerBags()),
                     day.oldestDays() + (day.oldestDays() == 1 ? " day" : " days"));
         }
         return table;
     }
 
-    private static String figure(int count) {
-        return count == 0 ? "-" : Integer.toString(count);
+    private static String bags(int count) {
+        return count == 0 ? "-" : count + (count == 1 ? " bag" : " bags");
     }
 
     /** For programs; the fields are described in models/calendar.schema.json. */
