@@ -146,7 +146,7 @@ public final class CalendarCheck {
                         date,
                         String.format(
                                 Locale.ROOT,
-                                "%d bags take %.0f ml of the freezer, %.0f ml are free for food",
+                                "%d bags take %.0f ml of the freezer, %.0f ml are free for food; cook for fewer days",
                                 store.frozen(),
                                 taken,
                                 free));

@@ -12,7 +12,7 @@ import packpot.household.KitchenFigures;
  *
  * <p>A bag that is eaten on day e is moved to the fridge on the morning of day {@code e - thaw}, so that thawed food is as
  * young as can be; it must have been frozen the night before that at least. Bags that the plan keeps in the fridge stay
- * there, unless they would be older than the days that the kitchen keeps food in the fridge. The freezer takes so many
+ * there, unless they would be older than the days that the kitchen keeps food in the fridge, and the freezer has room. The freezer takes so many
  * bags a night as it can freeze, those eaten first before the others.
  *
  * @param thawDays from the freezer until a bag is ready
@@ -66,6 +66,14 @@ record BagSchedule(int thawDays, List<Bag> bags, int perNight, boolean hurried) 
                 toFreeze.add(bag);
             }
         }
+        int mostDays = (int) figures.number("fridgeDaysMax");
+        for (int room = room(kitchen); toFreeze.size() > room; ) {
+            int next = toFreeze.get(0);
+            if (spans.get(next)[0] == NEVER || spans.get(next)[1] > mostDays) {
+                break;
+            }
+            toFreeze.remove(0);
+        }
         int careful = perNight(batch, kitchen.freezer(), figures);
         int perNight = Math.max(careful, (toFreeze.size() + keeps - 1) / keeps);
         List<Bag> bags = new ArrayList<>();
@@ -93,6 +101,14 @@ record BagSchedule(int thawDays, List<Bag> bags, int perNight, boolean hurried) 
     /** Days in the fridge, thawing left out, when a bag is fed on a day. */
     static int ageDays(Bag bag, int day) {
         return Math.max(0, bag.frozenDay()) + day - bag.readyDay();
+    }
+
+    /** Bags that the freezer has room for. */
+    private static int room(Kitchen kitchen) {
+        Freezer freezer = kitchen.freezer();
+        return freezer == null
+                ? Integer.MAX_VALUE
+                : (int) Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl() + 1e-9);
     }
 
     private static int perNight(Plan.Batch batch, @Nullable Freezer freezer, KitchenFigures figures) {

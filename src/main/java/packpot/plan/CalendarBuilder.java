@@ -1,10 +1,12 @@
 package packpot.plan;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import packpot.household.Household;
@@ -14,6 +16,8 @@ import packpot.units.Show;
 
 /** Makes the calendar of one batch. Pure: the same plan and household give the same calendar. */
 public final class CalendarBuilder {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+
     private final Plan plan;
     private final Household household;
     private final Knowledge knowledge;
@@ -170,10 +174,11 @@ public final class CalendarBuilder {
                 FeedingCalendar.Kind.NEXT_COOK,
                 "Cook the next batch; today's bowls are its first.",
                 List.of("Shop for it on "
-                        + household
+                        + DAY.format(household
                                 .start()
                                 .plusDays(
-                                        plan.days() - (long) household.kitchen().shopDaysBefore()) + "."),
+                                        plan.days() - (long) household.kitchen().shopDaysBefore()))
+                        + "."),
                 List.of());
     }
 
