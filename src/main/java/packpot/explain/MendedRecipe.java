@@ -42,6 +42,10 @@ final class MendedRecipe {
                 distance += recipe.foods().get(i).cookedGrams() / recipe.cookedGrams() * Math.abs(change.relative());
             }
         }
+        distance += plan.pot().stream()
+                .filter(ingredient -> !ingredient.stirredIn() && !own.contains(ingredient.food()))
+                .mapToDouble(ingredient -> ingredient.cookedGrams() / (shown * recipe.cookedGrams()))
+                .sum();
         Map<String, PantryItem> items = new HashMap<>();
         planned.household().pantry().forEach(item -> items.put(item.food().id(), item));
         Set<String> owned = before.pantry().stream()

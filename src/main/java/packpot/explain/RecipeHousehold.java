@@ -1,8 +1,10 @@
 package packpot.explain;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import packpot.food.Food;
 import packpot.food.FoodGroup;
 import packpot.food.Place;
@@ -47,11 +49,11 @@ final class RecipeHousehold {
         Recipe recipe = scenario.recipe();
         Household household = scenario.household();
         Shape shape = household.shape();
-        return withOwnOils(way, recipe.in(household), household)
+        return recipe.in(household)
                 .withShape(
                         way == RecipeMend.Way.CHEAPEST_ALIKE
-                                ? asTheRecipeKeeps(shape, recipe, left)
-                                : free(shape, recipe))
+                                ? asTheRecipeKeeps(way, shape, recipe, left)
+                                : free(way, shape, recipe))
                 .withRules(rules(
                         household.rules(),
                         scale * recipe.cookedGrams(),
@@ -67,7 +69,7 @@ final class RecipeHousehold {
     }
 
     /** No shape at all, but that oil as an addition stays a little, together with the recipe's own. */
-    private static Shape free(Shape shape, Recipe recipe) {
+    private static Shape free(RecipeMend.Way way, Shape shape, Recipe recipe) {
         List<Shape.Band> bands = shape.bands().stream()
                 .map(band -> new Shape.Band(
                         band.key(),
@@ -77,7 +79,7 @@ final class RecipeHousehold {
                         band.groups().equals(OILS) ? Math.max(band.most(), ROOM * share(recipe, band)) : 1,
                         band.usual()))
                 .toList();
-        return shape(shape, bands, 1);
+        return shape(way, shape, recipe, bands, 1);
     }
 
     private static double share(Recipe recipe, Shape.Band band) {
@@ -90,7 +92,7 @@ final class RecipeHousehold {
     }
 
     /** Of the household's shape, what the recipe itself keeps; a mend need not be better than the cook's own. */
-    private static Shape asTheRecipeKeeps(Shape shape, Recipe recipe, List<String> left) {
+    private static Shape asTheRecipeKeeps(RecipeMend.Way way, Shape shape, Recipe recipe, List<String> left) {
         List<Shape.Band> bands = new ArrayList<>();
         for (Shape.Band band : shape.bands()) {
             double share = share(recipe, band);
@@ -114,48 +116,89 @@ final class RecipeHousehold {
         if (!oneFood) {
             left.add("one food at most " + Math.round(100 * shape.oneFoodMost()) + " % of cooked mass");
         }
-        return shape(shape, bands, oneFood ? shape.oneFoodMost() : 1);
+        return shape(way, shape, recipe, bands, oneFood ? shape.oneFoodMost() : 1);
     }
 
-    private static Shape shape(Shape shape, List<Shape.Band> bands, double oneFoodMost) {
+    /** Where the cook's own stay whatever becomes of the rest, they do not count. */
+    private static int atMost(RecipeMend.Way way, int most, int own) {
+        return way == RecipeMend.Way.ADDITIONS_ONLY ? most + own : Math.max(most, own);
+    }
+
+    /** Supplements are as few as in any plan, or as many as the cook gives already. */
+    private static Shape shape(
+            RecipeMend.Way way, Shape shape, Recipe recipe, List<Shape.Band> bands, double oneFoodMost) {
+        int stirredIn = (int) recipe.foods().stream()
+                .filter(part -> part.item().food().isSupplement())
+                .count();
+        int given = recipe.dogs().stream()
+                .mapToInt(dog -> (int) recipe.additions().stream()
+                        .filter(addition -> addition.dog().equals(dog.name()))
+                        .count())
+                .max()
+                .orElse(0);
         return shape.withBands(bands)
                 .withOneFoodMost(oneFoodMost)
                 .withFewestFoods(0)
                 .withMostFoods(ANY_NUMBER)
-                .withMostStirredIn(ANY_NUMBER)
-                .withMostAdditions(ANY_NUMBER, ANY_NUMBER)
+                .withMostStirredIn(atMost(way, shape.mostStirredIn(), stirredIn))
+                .withMostAdditions(
+                        atMost(way, shape.mostAdditions(), given),
+                        atMost(way, shape.mostAdditionsSpecialNeeds(), given))
                 .withSmallestUseful(0, 0);
     }
 
-    /** A spoon of oil is an addition like any other, where nothing but additions may change. */
-    private static Household withOwnOils(RecipeMend.Way way, Household mends, Household household) {
-        if (way != RecipeMend.Way.ADDITIONS_ONLY) {
-            return mends;
-        }
+    /** With as many supplements as there are, to see whether that is what a mend lacks. */
+    Household withAnyNumberOfSupplements(Household household) {
+        return household.withShape(
+                household.shape().withMostStirredIn(ANY_NUMBER).withMostAdditions(ANY_NUMBER, ANY_NUMBER));
+    }
+
+    /** With the oils of the pantry, which count as additions where nothing else does. */
+    Household withOwnOils(Household mends, Household household) {
+        return withFoods(mends, household, OILS);
+    }
+
+    /** With the pantry's own foods, of which one may do what supplements cannot. */
+    Household withOwnFoods(Household mends, Household household) {
+        return withFoods(mends, household, EnumSet.complementOf(EnumSet.of(FoodGroup.SUPPLEMENT)));
+    }
+
+    private static Household withFoods(Household mends, Household household, Set<FoodGroup> groups) {
         List<PantryItem> pantry = new ArrayList<>(mends.pantry());
         household.pantry().stream()
-                .filter(item -> OILS.contains(item.food().group()) && !has(pantry, item.food()))
+                .filter(item -> groups.contains(item.food().group()) && !has(pantry, item.food()))
+                .filter(item -> household.avoiders(item).isEmpty())
                 .forEach(item -> pantry.add(item.withoutWishes()));
         return mends.withPantry(pantry);
     }
 
-    /** With every supplement of the catalogue at a guessed price, and oil where it counts as one. */
-    Household withShopAdditions(RecipeMend.Way way, Household household) {
+    /** With every supplement of the catalogue at a guessed price. */
+    Household withShopSupplements(Household household) {
+        return withShop(household, food -> {
+            Supplement supplement = food.supplement();
+            return supplement != null && supplement.place() != Place.NONE;
+        });
+    }
+
+    /** With every oil that shops sell, at a guessed price. */
+    Household withShopOils(Household household) {
+        return withShop(
+                household,
+                food -> OILS.contains(food.group()) && knowledge.measures().usualPack(food) != null);
+    }
+
+    private Household withShop(Household household, Predicate<Food> offered) {
         List<PantryItem> pantry = new ArrayList<>(household.pantry());
         for (Food food : knowledge.foods().all()) {
-            Supplement supplement = food.supplement();
-            boolean asSupplement = supplement != null && supplement.place() != Place.NONE;
-            boolean asOil = way == RecipeMend.Way.ADDITIONS_ONLY
-                    && OILS.contains(food.group())
-                    && knowledge.measures().usualPack(food) != null;
             boolean harms = knowledge.unsafeFoods().inName(food.label() + " / " + food.name()).stream()
                     .anyMatch(unsafe -> unsafe.rule() == UnsafeFoods.Rule.BLOCK);
-            if ((asSupplement || asOil) && !harms && !has(pantry, food)) {
+            if (offered.test(food) && !harms && !has(pantry, food)) {
                 double onHand = pantry.stream()
                         .filter(item -> item.food().id().equals(food.id()))
                         .mapToDouble(PantryItem::onHandGrams)
                         .sum();
                 pantry.removeIf(item -> item.food().id().equals(food.id()));
+                Supplement supplement = food.supplement();
                 Place place = supplement == null ? Place.POT : supplement.place();
                 pantry.add(guesses.item(food, knowledge.preparations().usual(food), place)
                         .withOnHand(onHand));

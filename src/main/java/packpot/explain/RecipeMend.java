@@ -32,7 +32,7 @@ public record RecipeMend(Way way, Outcome outcome) {
          * @param scale cooked foods of the plan over those of the recipe; of the smallest change, what the recipe was
          *     multiplied with before its changes were counted
          * @param distance the foods' relative changes after scaling, summed with each food's share of the cooked pot as
-         *     its weight
+         *     its weight; a new food counts by its share
          * @param foods of the pot, the recipe's own first
          * @param guessed prices that were guessed, in sentences
          * @param left limits of the household's shape that do not hold here, in sentences

@@ -2,6 +2,7 @@ package packpot.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.RecipeAudit;
 import packpot.audit.RecipeVerdict;
@@ -12,19 +13,26 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.Recipe;
 import packpot.household.RecipeScenario;
+import packpot.household.Shape;
+import packpot.plan.Plan;
 import packpot.ration.RecipeGoal;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * Mends a recipe in three ways, each solved and audited. A mend uses the recipe's foods and supplements, and where nothing
- * but additions may change a little oil beside them: those of the pantry, and only when they do not do, those of the
- * catalogue. How the pot looks is the cook's own
- * affair, so the household's shape does not bind; caps that foods carry for the dog's sake do.
+ * Mends a recipe in three ways, each solved and audited. A mend uses the recipe's foods and supplements: those of the
+ * pantry, and only when they do not do, those of the catalogue, no more of them than a plan may have. Where nothing but
+ * additions may change and supplements do not do, a little oil beside them; where the smallest change is not small, one or
+ * two foods of the pantry. How the pot looks is the cook's own affair, so the household's shape does not bind otherwise;
+ * caps that foods carry for the dog's sake do.
  */
 public final class RecipeMender {
     /** For the clash of a way that has no plan. */
     private static final double CLASH_SECONDS = 10;
+    /** Of a plan that only has to be there. */
+    private static final double ANY_PLAN_GAP = 0.5;
+    /** Part of the pot; with a larger change a food of the pantry that is not in the recipe may do better. */
+    private static final double LITTLE = 0.15;
 
     private final Knowledge knowledge;
     private final Solver solver;
@@ -61,36 +69,145 @@ public final class RecipeMender {
         }
         RecipeVerdict verdict = RecipeAudit.check(recipe, scenario.household(), knowledge);
         double scale = verdict.good() ? 1 : scale(verdict);
-        RecipeGoal goal = switch (way) {
-            case ADDITIONS_ONLY -> new RecipeGoal.AddOnly(recipe);
-            case SMALLEST_CHANGE -> new RecipeGoal.Nearest(recipe, scale);
-            case CHEAPEST_ALIKE -> new RecipeGoal.SameShares(recipe, band);
-        };
         List<String> left = new ArrayList<>();
         RecipeHousehold households = new RecipeHousehold(knowledge, guesses);
         Household household = households.of(way, scenario, scale, verdict.good(), left);
-        Planner planner = new Planner(knowledge, solver);
-        // The change is smallest only when it was sought among all supplements; a cost with those that are there first.
-        Planner.Result result = planner.plan(
-                way == RecipeMend.Way.SMALLEST_CHANGE ? households.withShopAdditions(way, household) : household,
-                limits,
-                goal);
-        if (result instanceof Planner.Result.NoPlan && way != RecipeMend.Way.SMALLEST_CHANGE) {
-            result = planner.plan(households.withShopAdditions(way, household), limits, goal);
+        Household withShop = households.withShopSupplements(household);
+        Attempts attempts = new Attempts(recipe, way, scale, household, households, left, limits);
+        return new RecipeMend(
+                way,
+                switch (way) {
+                    case ADDITIONS_ONLY -> {
+                        Household withOils = households.withOwnOils(withShop, scenario.household());
+                        yield attempts.first(List.of(
+                                new Attempt(household, new RecipeGoal.AddOnly(recipe)),
+                                new Attempt(withShop, new RecipeGoal.AddOnly(recipe)),
+                                new Attempt(withOils, new RecipeGoal.AddOnly(recipe, true)),
+                                new Attempt(households.withShopOils(withOils), new RecipeGoal.AddOnly(recipe, true))));
+                    }
+                    case SMALLEST_CHANGE -> {
+                        // The change is smallest only when it was sought among all supplements.
+                        Household withFoods = households.withOwnFoods(withShop, scenario.household());
+                        yield attempts.nearest(List.of(
+                                new Attempt(withShop, new RecipeGoal.Nearest(recipe, scale)),
+                                new Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 1)),
+                                new Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 2))));
+                    }
+                    case CHEAPEST_ALIKE ->
+                        attempts.first(List.of(
+                                new Attempt(household, new RecipeGoal.SameShares(recipe, band)),
+                                new Attempt(withShop, new RecipeGoal.SameShares(recipe, band))));
+                });
+    }
+
+    /** One thing to try, and what with. */
+    private record Attempt(Household household, RecipeGoal goal) {}
+
+    /** What is tried one after the other for one way. */
+    private final class Attempts {
+        private final Recipe recipe;
+        private final RecipeMend.Way way;
+        private final double scale;
+        private final Household before;
+        private final RecipeHousehold households;
+        private final List<String> left;
+        private final SolveLimits limits;
+
+        Attempts(
+                Recipe recipe,
+                RecipeMend.Way way,
+                double scale,
+                Household before,
+                RecipeHousehold households,
+                List<String> left,
+                SolveLimits limits) {
+            this.recipe = recipe;
+            this.way = way;
+            this.scale = scale;
+            this.before = before;
+            this.households = households;
+            this.left = left;
+            this.limits = limits;
         }
-        if (result instanceof Planner.Result.NoPlan none) {
-            return new RecipeMend(way, none(none, goal));
+
+        /** The first that is planned and passes the audit, or why none is; each is wider than those before it. */
+        RecipeMend.Outcome first(List<Attempt> attempts) {
+            Attempt widest = attempts.get(attempts.size() - 1);
+            // Where not even any number of supplements do, that is proved at once, and with few it takes long.
+            Planner.Result any = unlimited(widest);
+            if (any instanceof Planner.Result.NoPlan none && none.provedImpossible()) {
+                return RecipeMender.this.none(none, widest.goal());
+            }
+            for (Attempt attempt : attempts) {
+                RecipeMend.Outcome.Planned planned = mended(plan(attempt));
+                if (planned != null) {
+                    return planned;
+                }
+            }
+            return none(any, widest);
         }
-        Planner.Result.Planned planned = (Planner.Result.Planned) result;
-        if (!planned.verdict().passed()) {
-            return new RecipeMend(
-                    way,
-                    new RecipeMend.Outcome.None(
-                            "a plan was found, but rounded to what a kitchen measures it fails the check ("
-                                    + planned.verdict().findings().get(0) + ")",
-                            null));
+
+        /** The first that changes the recipe little, or else the one that changes it least. */
+        RecipeMend.Outcome nearest(List<Attempt> attempts) {
+            RecipeMend.Outcome.@Nullable Planned best = null;
+            for (Attempt attempt : attempts) {
+                RecipeMend.Outcome.Planned planned = mended(plan(attempt));
+                if (planned != null && (best == null || planned.distance() < best.distance())) {
+                    best = planned;
+                }
+                if (best != null && best.distance() <= LITTLE) {
+                    return best;
+                }
+            }
+            if (best != null) {
+                return best;
+            }
+            Attempt widest = attempts.get(attempts.size() - 1);
+            return none(unlimited(widest), widest);
         }
-        return new RecipeMend(way, MendedRecipe.of(way, recipe, scale, planned, household, left, guesses));
+
+        private Planner.Result plan(Attempt attempt) {
+            return new Planner(knowledge, solver).plan(attempt.household(), limits, attempt.goal());
+        }
+
+        private Planner.Result unlimited(Attempt attempt) {
+            return new Planner(knowledge, solver)
+                    .plan(
+                            households.withAnyNumberOfSupplements(attempt.household()),
+                            new SolveLimits(limits.seconds(), ANY_PLAN_GAP),
+                            attempt.goal());
+        }
+
+        private RecipeMend.Outcome.None none(Planner.Result any, Attempt widest) {
+            if (any instanceof Planner.Result.NoPlan none) {
+                return RecipeMender.this.none(none, widest.goal());
+            }
+            Plan plan = ((Planner.Result.Planned) any).plan();
+            Shape shape = widest.household().shape();
+            return new RecipeMend.Outcome.None(
+                    "none was found with at most " + shape.mostStirredIn() + " supplements stirred in and "
+                            + shape.mostAdditions()
+                            + " in the bowl of an adult at maintenance; with no such limit there"
+                            + " is one, with "
+                            + plan.pot().stream()
+                                    .filter(Plan.Ingredient::stirredIn)
+                                    .count()
+                            + " stirred in and "
+                            + plan.dogs().stream()
+                                    .mapToInt(dog -> dog.additions().size())
+                                    .max()
+                                    .orElse(0)
+                            + " in a bowl (\"mostStirredIn\" and \"mostAdditions\" in the scenario)",
+                    null);
+        }
+
+        /** The mend that a plan is; null when there is no plan or it fails the audit. */
+        private RecipeMend.Outcome.@Nullable Planned mended(Planner.Result result) {
+            return result instanceof Planner.Result.Planned planned
+                            && planned.verdict().passed()
+                    ? MendedRecipe.of(way, recipe, scale, planned, before, left, guesses)
+                    : null;
+        }
     }
 
     private RecipeMend.Outcome.None none(Planner.Result.NoPlan none, RecipeGoal goal) {
@@ -102,6 +219,8 @@ public final class RecipeMender {
                 "there is no such plan, even with every supplement of the catalogue",
                 new WhyNot(knowledge, solver)
                         .firstClash(none.household(), goal, CLASH_SECONDS)
+                        // Wishes that were not told apart in time explain nothing.
+                        .filter(Clash::irreducible)
                         .orElse(null));
     }
 

@@ -2,6 +2,7 @@ package packpot.ration;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import packpot.food.FoodGroup;
 import packpot.food.Supplement;
 import packpot.household.PantryItem;
 import packpot.household.Recipe;
@@ -18,7 +19,8 @@ import packpot.units.Show;
  * least the whole measures in it stay. Nearest: with a given scale S, x[i] - p[i] + n[i] = S r[i], and &Sigma; w[i]
  * (p[i] + n[i]) / (S r[i]) is as small as can be, where w[i] is the food's share of the recipe's cooked mass, never
  * below a floor so that spoonfuls count; supplements and additions are not charged for the part of a measure by which
- * they must be rounded. Character: for every food (1 - b) c[i] / &Sigma; c &le; yield[i] x[i] / &Sigma; yield x &le;
+ * they must be rounded. A food outside the recipe counts by its share of the cooked pot, and it and every supplement that
+ * the recipe has not count a little for being new. Character: for every food (1 - b) c[i] / &Sigma; c &le; yield[i] x[i] / &Sigma; yield x &le;
  * (1 + b) c[i] / &Sigma; c.
  */
 final class RecipeRows {
@@ -28,6 +30,10 @@ final class RecipeRows {
     private static final double DISTANCE_WEIGHT = 100;
 
     private static final double COST_WEIGHT = 0.1;
+    /** In percent of the pot; one more jar on the table is worth changing the amounts by this. */
+    private static final double NEW_SUPPLEMENT = 0.5;
+
+    private static final double NEW_FOOD = 2;
     private static final double WHOLE = 1e-6;
 
     private RecipeRows() {}
@@ -35,7 +41,7 @@ final class RecipeRows {
     /** Adds the rows; {@code cost} is what the model makes least so far. */
     static void add(Build build, RecipeGoal goal, Expression cost) {
         if (goal instanceof RecipeGoal.AddOnly add) {
-            keepProportions(build, add.recipe());
+            keepProportions(build, add.recipe(), add.moreOil());
         } else if (goal instanceof RecipeGoal.Nearest nearest) {
             distance(build, nearest, cost);
         } else if (goal instanceof RecipeGoal.SameShares shares) {
@@ -60,7 +66,7 @@ final class RecipeRows {
         return food == null ? null : build.potGrams.get(food);
     }
 
-    private static void keepProportions(Build build, Recipe recipe) {
+    private static void keepProportions(Build build, Recipe recipe, boolean moreOil) {
         Variable scale = build.model.variable("scale of the recipe", 0, mostScale(build, recipe));
         for (Recipe.Part part : recipe.foods()) {
             Variable grams = grams(build, part.item());
@@ -71,7 +77,9 @@ final class RecipeRows {
             Supplement supplement = part.item().food().supplement();
             String words = label + " at its part of the recipe";
             Expression off = new Expression().add(1, grams).add(-part.grams(), scale);
-            if (supplement == null) {
+            if (moreOil && part.item().food().group() == FoodGroup.OIL && supplement == null) {
+                build.model.atLeast(words, off, 0, wish(label, words, part.grams()));
+            } else if (supplement == null) {
                 build.model.equal(words, off, 0, wish(label, words, part.grams()));
             } else {
                 build.model.atLeast(words, off, -supplement.potStepGrams(), wish(label, words, part.grams()));
@@ -116,8 +124,40 @@ final class RecipeRows {
             String name = addition.item().food().label() + " for " + addition.dog();
             objective.add(DISTANCE_WEIGHT * LEAST_WEIGHT / doses, off(build, name, count, doses, 0.5, doses));
         });
+        news(build, goal, objective);
         // The cost stands in the objective already, with weight 1.
         objective.add(COST_WEIGHT / Math.max(usualCost, 1e-6) - 1, cost);
+    }
+
+    /** What the recipe has not: a mend with twenty jars is near in grams and yet nobody's. */
+    private static void news(Build build, RecipeGoal.Nearest goal, Expression objective) {
+        Recipe recipe = goal.recipe();
+        Expression foods = new Expression();
+        build.inPot.forEach((food, used) -> {
+            if (recipe.foods().stream().anyMatch(part -> part.item().equals(food.item()))) {
+                return;
+            }
+            if (food.item().food().isSupplement()) {
+                objective.add(NEW_SUPPLEMENT, used);
+                return;
+            }
+            objective.add(NEW_FOOD, used);
+            foods.add(1, used);
+            Variable grams = build.potGrams.get(food);
+            if (grams != null) {
+                double share = food.cookedPerGram() / (goal.scale() * recipe.cookedGrams());
+                objective.add(DISTANCE_WEIGHT * share, grams);
+            }
+        });
+        if (!foods.isEmpty()) {
+            String words = "at most " + goal.newFoods() + " foods that the recipe has not";
+            build.model.atMost(
+                    words,
+                    foods,
+                    goal.newFoods(),
+                    new Wish(Wish.Kind.INGREDIENTS, "", "foods outside the recipe", words, 1));
+        }
+        build.given.forEach(given -> objective.add(NEW_SUPPLEMENT, given));
     }
 
     /** How far a variable lies off what is wanted, less what is free. */

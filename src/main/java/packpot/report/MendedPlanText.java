@@ -30,9 +30,15 @@ final class MendedPlanText {
                             : Math.abs(change.relative()) < RecipeFigures.NO_CHANGE
                                     ? "same"
                                     : RecipeFigures.signed(change.relative()),
-                    change.label() + (measure.isEmpty() ? "" : ": " + measure));
+                    change.label()
+                            + (measure.isEmpty() ? "" : ": " + measure)
+                            + (ordinary(change) ? " (a food, since supplements alone do not do)" : ""));
         }
         page.table(table);
+    }
+
+    private static boolean ordinary(RecipeMend.Change change) {
+        return !change.supplement() && change.recipeGrams() == 0;
     }
 
     /** A supplement's amount in tablets, capsules or spoons; empty for foods and for what is not in the plan. */

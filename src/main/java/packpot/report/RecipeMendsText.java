@@ -44,15 +44,19 @@ final class RecipeMendsText {
         if (!mends.isEmpty()) {
             page.raw("\n");
             page.paragraph(
-                    "The mends use the recipe's foods and supplements alone, the first also a little oil (with the"
-                            + " recipe's own within the household's share of it). The second is sought among all"
-                            + " supplements of the catalogue, the others look there only when the pantry's do not do."
-                            + " They keep "
+                    "The mends use the recipe's foods and supplements. They give no more supplements than a plan of this"
+                            + " household may have, or than the recipe has itself; those that it has stay in the"
+                            + " first and do not count."
+                            + " Where supplements alone do not do, the first"
+                            + " may take a little oil (with the recipe's own within the household's share of it); the"
+                            + " second, if that makes the change smaller, one or two foods of the pantry. The second"
+                            + " is sought among all supplements of the catalogue, the others look there only when the"
+                            + " pantry's do not do. They keep "
                             + Show.number(100 * household.rules().margin())
-                            + " % above every minimum (a recipe that is good already need not). How the pot looks, how"
-                            + " many foods it has and how many additions a bowl gets binds the first two not at all, the"
-                            + " third as far as the recipe itself keeps it; caps that a food carries for the dog's sake"
-                            + " bind all three. Pot, bags and freezer of the household hold, its budget does not. Each"
+                            + " % above every minimum (a recipe that is good already need not). How the pot looks and"
+                            + " how many foods it has binds the first two not at all, the third as far as the recipe"
+                            + " itself keeps it; caps that a food carries for the dog's sake bind all three. Pot, bags"
+                            + " and freezer of the household hold, its budget does not. Each"
                             + " mend passed the audit that every plan passes. \"--show 2\" prints the second in full.");
             page.items("To mind with every mend", commonCautions());
         }

@@ -66,7 +66,8 @@ final class TypedBack {
         if (weight.equals("0 g")) {
             return;
         }
-        String[] parts = words.split(": ", 2);
+        // Nobody types the remark behind a food.
+        String[] parts = words.replaceAll(" \\(a food, .*\\)$", "").split(": ", 2);
         boolean counted = parts.length == 2 && COUNTED.matcher(parts[1]).find();
         foods.add("{\"food\": \"" + parts[0] + "\", \"amount\": \"" + (counted ? parts[1] : weight.replace(",", ""))
                 + "\"}");

@@ -95,6 +95,37 @@ class RecipeMenderTest {
                 .anySatisfy(addition -> assertThat(addition.food()).isEqualTo("eggshell-powder"));
     }
 
+    /** A mend with a table full of jars is near in grams, and yet nobody's. */
+    @ParameterizedTest
+    @EnumSource(RecipeMend.Way.class)
+    void aMendGivesNoMoreSupplementsThanAPlan(RecipeMend.Way way) {
+        Plan plan = planned(way, fair).plan();
+        int kept = way == RecipeMend.Way.ADDITIONS_ONLY ? 1 : 0;
+        assertThat(plan.pot().stream().filter(Plan.Ingredient::stirredIn).count())
+                .isLessThanOrEqualTo(fair.household().shape().mostStirredIn());
+        assertThat(plan.dogs())
+                .allSatisfy(dog -> assertThat(dog.additions())
+                        .hasSizeLessThanOrEqualTo(fair.household().shape().mostAdditions() + kept));
+    }
+
+    @Test
+    void theSmallestChangeTakesAFoodOfThePantryRatherThanTurnThePotRound() throws ScenarioException {
+        RecipeScenario rice = Recipes.forThreeAdults("""
+                {'days': 7, 'foods': [
+                  {'food': 'ground turkey, 93 % lean', 'amount': '6 lb'},
+                  {'food': 'white rice, enriched, dry', 'amount': '3 lb'},
+                  {'food': 'carrots', 'amount': '1 lb'}, {'food': 'canola oil', 'amount': '3 tbsp'}]}
+                """);
+        RecipeMend.Outcome.Planned mend = planned(RecipeMend.Way.SMALLEST_CHANGE, rice);
+        assertThat(mend.distance()).isLessThan(0.15);
+        List<String> pantry =
+                rice.household().pantry().stream().map(item -> item.food().id()).toList();
+        assertThat(mend.foods())
+                .filteredOn(change -> !change.supplement() && change.recipeGrams() == 0)
+                .hasSizeBetween(1, 2)
+                .allSatisfy(change -> assertThat(pantry).contains(change.food()));
+    }
+
     @Test
     void theSmallestChangeIsSmallerThanThatOfTheOtherWays() {
         RecipeMend.Outcome.Planned nearest = planned(RecipeMend.Way.SMALLEST_CHANGE, fair);
