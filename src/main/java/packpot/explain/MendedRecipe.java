@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import packpot.food.Food;
 import packpot.household.GuessedPrices;
 import packpot.household.Household;
@@ -48,10 +49,13 @@ final class MendedRecipe {
                 .sum();
         Map<String, PantryItem> items = new HashMap<>();
         planned.household().pantry().forEach(item -> items.put(item.food().id(), item));
-        Set<String> owned = before.pantry().stream()
+        // What the recipe itself costs is told where the recipe is read.
+        Set<String> priced = Stream.concat(
+                        before.pantry().stream(), recipe.foods().stream().map(Recipe.Part::item))
                 .filter(item -> !item.outOfStock())
                 .map(item -> item.food().id())
                 .collect(Collectors.toSet());
+        recipe.additions().forEach(addition -> priced.add(addition.item().food().id()));
         List<String> guessed = new ArrayList<>();
         double cost = 0;
         for (Plan.Purchase purchase : plan.shopping()) {
@@ -60,7 +64,7 @@ final class MendedRecipe {
                 throw new IllegalStateException(purchase.food() + " is not in the pantry");
             }
             cost += purchase.usedGrams() * item.pricePerGram();
-            if (!owned.contains(purchase.food()) && purchase.buyGramsAsBought() > 0) {
+            if (!priced.contains(purchase.food()) && purchase.buyGramsAsBought() > 0) {
                 guessed.add(guesses.words(item, plan.currency()));
             }
         }

@@ -2,7 +2,6 @@ package packpot.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.RecipeAudit;
 import packpot.audit.RecipeVerdict;
@@ -13,8 +12,6 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.Recipe;
 import packpot.household.RecipeScenario;
-import packpot.household.Shape;
-import packpot.plan.Plan;
 import packpot.ration.RecipeGoal;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -29,10 +26,6 @@ import packpot.solver.Solver;
 public final class RecipeMender {
     /** For the clash of a way that has no plan. */
     private static final double CLASH_SECONDS = 10;
-    /** Of a plan that only has to be there. */
-    private static final double ANY_PLAN_GAP = 0.5;
-    /** Part of the pot; with a larger change a food of the pantry that is not in the recipe may do better. */
-    private static final double LITTLE = 0.15;
 
     private final Knowledge knowledge;
     private final Solver solver;
@@ -73,141 +66,37 @@ public final class RecipeMender {
         RecipeHousehold households = new RecipeHousehold(knowledge, guesses);
         Household household = households.of(way, scenario, scale, verdict.good(), left);
         Household withShop = households.withShopSupplements(household);
-        Attempts attempts = new Attempts(recipe, way, scale, household, households, left, limits);
+        RecipeAttempts attempts = new RecipeAttempts(
+                new Planner(knowledge, solver),
+                limits,
+                households,
+                planned -> MendedRecipe.of(way, recipe, scale, planned, scenario.household(), left, guesses),
+                this::none);
         return new RecipeMend(
                 way,
                 switch (way) {
                     case ADDITIONS_ONLY -> {
                         Household withOils = households.withOwnOils(withShop, scenario.household());
                         yield attempts.first(List.of(
-                                new Attempt(household, new RecipeGoal.AddOnly(recipe)),
-                                new Attempt(withShop, new RecipeGoal.AddOnly(recipe)),
-                                new Attempt(withOils, new RecipeGoal.AddOnly(recipe, true)),
-                                new Attempt(households.withShopOils(withOils), new RecipeGoal.AddOnly(recipe, true))));
+                                new RecipeAttempts.Attempt(household, new RecipeGoal.AddOnly(recipe)),
+                                new RecipeAttempts.Attempt(withShop, new RecipeGoal.AddOnly(recipe)),
+                                new RecipeAttempts.Attempt(withOils, new RecipeGoal.AddOnly(recipe, true)),
+                                new RecipeAttempts.Attempt(
+                                        households.withShopOils(withOils), new RecipeGoal.AddOnly(recipe, true))));
                     }
                     case SMALLEST_CHANGE -> {
                         // The change is smallest only when it was sought among all supplements.
                         Household withFoods = households.withOwnFoods(withShop, scenario.household());
                         yield attempts.nearest(List.of(
-                                new Attempt(withShop, new RecipeGoal.Nearest(recipe, scale)),
-                                new Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 1)),
-                                new Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 2))));
+                                new RecipeAttempts.Attempt(withShop, new RecipeGoal.Nearest(recipe, scale)),
+                                new RecipeAttempts.Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 1)),
+                                new RecipeAttempts.Attempt(withFoods, new RecipeGoal.Nearest(recipe, scale, 2))));
                     }
                     case CHEAPEST_ALIKE ->
                         attempts.first(List.of(
-                                new Attempt(household, new RecipeGoal.SameShares(recipe, band)),
-                                new Attempt(withShop, new RecipeGoal.SameShares(recipe, band))));
+                                new RecipeAttempts.Attempt(household, new RecipeGoal.SameShares(recipe, band)),
+                                new RecipeAttempts.Attempt(withShop, new RecipeGoal.SameShares(recipe, band))));
                 });
-    }
-
-    /** One thing to try, and what with. */
-    private record Attempt(Household household, RecipeGoal goal) {}
-
-    /** What is tried one after the other for one way. */
-    private final class Attempts {
-        private final Recipe recipe;
-        private final RecipeMend.Way way;
-        private final double scale;
-        private final Household before;
-        private final RecipeHousehold households;
-        private final List<String> left;
-        private final SolveLimits limits;
-
-        Attempts(
-                Recipe recipe,
-                RecipeMend.Way way,
-                double scale,
-                Household before,
-                RecipeHousehold households,
-                List<String> left,
-                SolveLimits limits) {
-            this.recipe = recipe;
-            this.way = way;
-            this.scale = scale;
-            this.before = before;
-            this.households = households;
-            this.left = left;
-            this.limits = limits;
-        }
-
-        /** The first that is planned and passes the audit, or why none is; each is wider than those before it. */
-        RecipeMend.Outcome first(List<Attempt> attempts) {
-            Attempt widest = attempts.get(attempts.size() - 1);
-            // Where not even any number of supplements do, that is proved at once, and with few it takes long.
-            Planner.Result any = unlimited(widest);
-            if (any instanceof Planner.Result.NoPlan none && none.provedImpossible()) {
-                return RecipeMender.this.none(none, widest.goal());
-            }
-            for (Attempt attempt : attempts) {
-                RecipeMend.Outcome.Planned planned = mended(plan(attempt));
-                if (planned != null) {
-                    return planned;
-                }
-            }
-            return none(any, widest);
-        }
-
-        /** The first that changes the recipe little, or else the one that changes it least. */
-        RecipeMend.Outcome nearest(List<Attempt> attempts) {
-            RecipeMend.Outcome.@Nullable Planned best = null;
-            for (Attempt attempt : attempts) {
-                RecipeMend.Outcome.Planned planned = mended(plan(attempt));
-                if (planned != null && (best == null || planned.distance() < best.distance())) {
-                    best = planned;
-                }
-                if (best != null && best.distance() <= LITTLE) {
-                    return best;
-                }
-            }
-            if (best != null) {
-                return best;
-            }
-            Attempt widest = attempts.get(attempts.size() - 1);
-            return none(unlimited(widest), widest);
-        }
-
-        private Planner.Result plan(Attempt attempt) {
-            return new Planner(knowledge, solver).plan(attempt.household(), limits, attempt.goal());
-        }
-
-        private Planner.Result unlimited(Attempt attempt) {
-            return new Planner(knowledge, solver)
-                    .plan(
-                            households.withAnyNumberOfSupplements(attempt.household()),
-                            new SolveLimits(limits.seconds(), ANY_PLAN_GAP),
-                            attempt.goal());
-        }
-
-        private RecipeMend.Outcome.None none(Planner.Result any, Attempt widest) {
-            if (any instanceof Planner.Result.NoPlan none) {
-                return RecipeMender.this.none(none, widest.goal());
-            }
-            Plan plan = ((Planner.Result.Planned) any).plan();
-            Shape shape = widest.household().shape();
-            return new RecipeMend.Outcome.None(
-                    "none was found with at most " + shape.mostStirredIn() + " supplements stirred in and "
-                            + shape.mostAdditions()
-                            + " in the bowl of an adult at maintenance; with no such limit there"
-                            + " is one, with "
-                            + plan.pot().stream()
-                                    .filter(Plan.Ingredient::stirredIn)
-                                    .count()
-                            + " stirred in and "
-                            + plan.dogs().stream()
-                                    .mapToInt(dog -> dog.additions().size())
-                                    .max()
-                                    .orElse(0)
-                            + " in a bowl (\"mostStirredIn\" and \"mostAdditions\" in the scenario)",
-                    null);
-        }
-
-        /** The mend that a plan is; null when there is no plan or it fails the audit. */
-        private RecipeMend.Outcome.@Nullable Planned mended(Planner.Result result) {
-            return result instanceof Planner.Result.Planned planned
-                            && planned.verdict().passed()
-                    ? MendedRecipe.of(way, recipe, scale, planned, before, left, guesses)
-                    : null;
-        }
     }
 
     private RecipeMend.Outcome.None none(Planner.Result.NoPlan none, RecipeGoal goal) {

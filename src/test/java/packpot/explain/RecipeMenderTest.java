@@ -124,6 +124,11 @@ class RecipeMenderTest {
                 .filteredOn(change -> !change.supplement() && change.recipeGrams() == 0)
                 .hasSizeBetween(1, 2)
                 .allSatisfy(change -> assertThat(pantry).contains(change.food()));
+        // The pantry has prices for its foods, and none is guessed.
+        assertThat(mend.foods())
+                .filteredOn(change -> !change.supplement())
+                .allSatisfy(change ->
+                        assertThat(mend.guessed()).noneMatch(guess -> guess.startsWith(change.label() + ":")));
     }
 
     @Test
