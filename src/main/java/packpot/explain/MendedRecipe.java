@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import packpot.food.Food;
+import packpot.food.FoodGroup;
 import packpot.household.GuessedPrices;
 import packpot.household.Household;
 import packpot.household.PantryItem;
@@ -30,11 +32,13 @@ final class MendedRecipe {
         Plan plan = planned.plan();
         Set<String> own =
                 recipe.foods().stream().map(part -> part.item().food().id()).collect(Collectors.toSet());
-        double cooked = plan.pot().stream()
-                .filter(ingredient -> !ingredient.stirredIn() && own.contains(ingredient.food()))
-                .mapToDouble(Plan.Ingredient::cookedGrams)
-                .sum();
-        double shown = way == RecipeMend.Way.SMALLEST_CHANGE ? scale : cooked / recipe.cookedFoodGrams();
+        double shown = switch (way) {
+            case SMALLEST_CHANGE -> scale;
+            // All of them by the same, but for oil that may be more.
+            case ADDITIONS_ONLY ->
+                cooked(plan, recipe, part -> part.item().food().group() != FoodGroup.OIL);
+            case CHEAPEST_ALIKE -> cooked(plan, recipe, part -> true);
+        };
         List<RecipeMend.Change> foods = changes(recipe, plan, shown);
         double distance = 0;
         for (int i = 0; i < recipe.foods().size(); i++) {
@@ -70,6 +74,23 @@ final class MendedRecipe {
         }
         return new RecipeMend.Outcome.Planned(
                 plan, planned.verdict(), shown, distance, foods, guessed, left, cost / plan.days());
+    }
+
+    /** How much of some foods the plan cooks, over the recipe; of all foods where the recipe has none of these. */
+    private static double cooked(Plan plan, Recipe recipe, Predicate<Recipe.Part> counted) {
+        double before = 0;
+        double now = 0;
+        for (Recipe.Part part : recipe.foods()) {
+            if (!part.item().food().isSupplement() && counted.test(part)) {
+                before += part.cookedGrams();
+                now += plan.pot().stream()
+                        .filter(ingredient ->
+                                ingredient.food().equals(part.item().food().id()))
+                        .mapToDouble(Plan.Ingredient::cookedGrams)
+                        .sum();
+            }
+        }
+        return before > 0 ? now / before : cooked(plan, recipe, part -> true);
     }
 
     private static List<RecipeMend.Change> changes(Recipe recipe, Plan plan, double scale) {

@@ -211,7 +211,9 @@ public final class RationModel {
     }
 
     private boolean costIsLeast() {
-        return !(goal instanceof RecipeGoal.Nearest || (goal instanceof Near near && near.mostDistance() == null));
+        boolean oilFirst = goal instanceof RecipeGoal.AddOnly add && add.moreOil();
+        boolean nearFirst = goal instanceof Near near && near.mostDistance() == null;
+        return !(goal instanceof RecipeGoal.Nearest || nearFirst || oilFirst);
     }
 
     /** What no plan costs less than, given the bound of what the model makes least. */

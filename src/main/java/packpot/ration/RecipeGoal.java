@@ -9,7 +9,8 @@ public sealed interface RecipeGoal extends Goal {
     /**
      * The pot's proportions stay, supplements may be added, and the cost is least.
      *
-     * @param moreOil whether the recipe's own oils may be more than their part of it
+     * @param moreOil whether the recipe's own oils may be more than their part of it; as little oil as will do comes
+     *     before the cost
      */
     record AddOnly(Recipe recipe, boolean moreOil) implements RecipeGoal {
         public AddOnly(Recipe recipe) {

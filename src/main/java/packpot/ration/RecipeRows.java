@@ -16,12 +16,16 @@ import packpot.units.Show;
  * How near the pot keeps to a recipe with r[i] g of food i, cooked c[i] = yield[i] r[i].
  *
  * <p>Proportions kept: x[i] = s r[i] with one scale s &ge; 0 for all foods; of what the recipe gives of a supplement, at
- * least the whole measures in it stay. Nearest: with a given scale S, x[i] - p[i] + n[i] = S r[i], and &Sigma; w[i]
- * (p[i] + n[i]) / (S r[i]) is as small as can be, where w[i] is the food's share of the recipe's cooked mass, never
- * below a floor so that spoonfuls count; supplements and additions are not charged for the part of a measure by which
- * they must be rounded. A food outside the recipe counts by its share of the cooked pot, and it and every supplement that
- * the recipe has not count a little for being new. Character: for every food (1 - b) c[i] / &Sigma; c &le; yield[i] x[i] / &Sigma; yield x &le;
- * (1 + b) c[i] / &Sigma; c.
+ * least the whole measures in it stay; where oil may be more than s r[i], the excess counts as more than it can save.
+ *
+ * <p>Nearest: with a given scale S, x[i] - p[i] + n[i] = S r[i], and &Sigma; w[i] (p[i] + n[i]) / (S r[i]) is as small as
+ * can be, where w[i] is the food's share of the recipe's cooked mass, never below a floor so that spoonfuls count;
+ * supplements and additions are not charged for the part of a measure by which they must be rounded. A food outside the
+ * recipe counts by its share of the cooked pot, and it and every supplement that the recipe has not count a little for
+ * being new.
+ *
+ * <p>Character: for every food (1 - b) c[i] / &Sigma; c &le; yield[i] x[i] / &Sigma; yield x &le; (1 + b) c[i] / &Sigma;
+ * c.
  */
 final class RecipeRows {
     /** A pinch of salt doubled counts like a fiftieth of the pot. */
@@ -34,6 +38,9 @@ final class RecipeRows {
     private static final double NEW_SUPPLEMENT = 0.5;
 
     private static final double NEW_FOOD = 2;
+    /** Times the price of a gram of the pot; a gram of oil saves about seven of them. */
+    private static final double OIL_DEARER = 20;
+
     private static final double WHOLE = 1e-6;
 
     private RecipeRows() {}
@@ -79,12 +86,19 @@ final class RecipeRows {
             Expression off = new Expression().add(1, grams).add(-part.grams(), scale);
             if (moreOil && part.item().food().group() == FoodGroup.OIL && supplement == null) {
                 build.model.atLeast(words, off, 0, wish(label, words, part.grams()));
+                build.model.objective().add(oilPerGram(recipe), off);
             } else if (supplement == null) {
                 build.model.equal(words, off, 0, wish(label, words, part.grams()));
             } else {
                 build.model.atLeast(words, off, -supplement.potStepGrams(), wish(label, words, part.grams()));
             }
         }
+        build.potGrams.forEach((food, grams) -> {
+            boolean own = recipe.foods().stream().anyMatch(part -> part.item().equals(food.item()));
+            if (!own && !food.item().food().isSupplement()) {
+                build.model.objective().add(oilPerGram(recipe), grams);
+            }
+        });
         forAdditions(build, recipe, (addition, count, doses) -> {
             double least = Math.floor(doses + WHOLE);
             String label = addition.item().food().label();
@@ -97,6 +111,14 @@ final class RecipeRows {
                         new Wish(Wish.Kind.RECIPE, addition.dog(), label, words, least));
             }
         });
+    }
+
+    /** Its energy is cheaper than the recipe's, so without this the pot would be filled up with oil. */
+    private static double oilPerGram(Recipe recipe) {
+        double cost = recipe.foods().stream()
+                .mapToDouble(part -> part.grams() * part.item().pricePerGram())
+                .sum();
+        return OIL_DEARER * cost / recipe.cookedGrams();
     }
 
     private static double mostScale(Build build, Recipe recipe) {
@@ -150,7 +172,7 @@ final class RecipeRows {
             }
         });
         if (!foods.isEmpty()) {
-            String words = "at most " + goal.newFoods() + " foods that the recipe has not";
+            String words = "foods that the recipe has not: at most " + goal.newFoods();
             build.model.atMost(
                     words,
                     foods,

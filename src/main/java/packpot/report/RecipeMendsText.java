@@ -48,7 +48,7 @@ final class RecipeMendsText {
                             + " household may have, or than the recipe has itself; those that it has stay in the"
                             + " first and do not count."
                             + " Where supplements alone do not do, the first"
-                            + " may take a little oil (with the recipe's own within the household's share of it); the"
+                            + " may take as little oil as will do (with the recipe's own within the household's share of it); the"
                             + " second, if that makes the change smaller, one or two foods of the pantry. The second"
                             + " is sought among all supplements of the catalogue, the others look there only when the"
                             + " pantry's do not do. They keep "

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static packpot.ration.Tiny.coefficient;
 import static packpot.ration.Tiny.row;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +59,43 @@ class RecipeRowsTest {
         assertThat(coefficient(build, RICE + " at its part of the recipe", "scale of the recipe"))
                 .isEqualTo(-1000);
         assertThat(row(build, turkey).tag().kind()).isEqualTo(Wish.Kind.RECIPE);
+    }
+
+    @Test
+    void oilBeyondTheRecipesPartCountsAsMoreThanItSaves() {
+        PantryItem oil = Tiny.item(build, "canola oil");
+        List<Recipe.Part> foods = new ArrayList<>(recipe.foods());
+        foods.add(new Recipe.Part(oil, 50, "50 g"));
+        recipe = recipe.withFoods(foods);
+        double before = build.model.objective().coefficient(Tiny.variable(build, "canola oil g"));
+        add(new RecipeGoal.AddOnly(recipe, true));
+        assertThat(row(build, "canola oil at its part of the recipe").lower()).isZero();
+        assertThat(row(build, "canola oil at its part of the recipe").upper()).isInfinite();
+        assertThat(row(build, TURKEY + " at its part of the recipe").upper()).isZero();
+        double pot = recipe.foods().stream()
+                .mapToDouble(part -> part.grams() * part.item().pricePerGram())
+                .sum();
+        // Oil has less than 10 kcal a gram, and no pot fewer than half a kcal.
+        assertThat(build.model.objective().coefficient(Tiny.variable(build, "canola oil g")) - before)
+                .isCloseTo(20 * pot / recipe.cookedGrams(), within(1e-9));
+    }
+
+    @Test
+    void aNewFoodCountsByItsShareAndNoMoreComeThanAreAllowed() {
+        add(new RecipeGoal.Nearest(recipe, 1.2, 1));
+        String words = "foods that the recipe has not: at most 1";
+        assertThat(row(build, words).upper()).isEqualTo(1);
+        assertThat(coefficient(build, words, "carrots used")).isEqualTo(1);
+        double share = Tiny.find(build.potGrams, "carrots").cookedPerGram() / (1.2 * recipe.cookedGrams());
+        assertThat(build.model.objective().coefficient(Tiny.variable(build, "carrots g")))
+                .isCloseTo(100 * share, within(1e-9));
+        assertThat(build.model.objective().coefficient(Tiny.variable(build, "carrots used")))
+                .isPositive();
+        assertThat(build.model.objective().coefficient(Tiny.variable(build, "zinc gluconate used")))
+                .isPositive();
+        // What the recipe has is not new.
+        assertThat(build.model.objective().coefficient(Tiny.variable(build, SALT + " used")))
+                .isZero();
     }
 
     @Test
