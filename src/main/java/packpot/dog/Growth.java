@@ -27,11 +27,6 @@ public final class Growth {
         public double share(double ageDays) {
             return Math.exp(-Math.exp(-(ageDays - inflectionDays) / tempoDays));
         }
-
-        /** The age in days at which the curve comes to a share of adult weight. */
-        public double ageAt(double share) {
-            return inflectionDays - tempoDays * Math.log(-Math.log(share));
-        }
     }
 
     private record Node(double logAdultKg, Curve curve) {}

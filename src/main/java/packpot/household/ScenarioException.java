@@ -9,8 +9,13 @@ public final class ScenarioException extends Exception {
     private final transient List<Fault> faults;
 
     public ScenarioException(String file, List<Fault> faults) {
-        super(message(file, faults));
-        this.faults = List.copyOf(faults);
+        super(message(file, once(faults)));
+        this.faults = once(faults);
+    }
+
+    /** A field that several readers look at is told once. */
+    private static List<Fault> once(List<Fault> faults) {
+        return faults.stream().distinct().toList();
     }
 
     private static String message(String file, List<Fault> faults) {

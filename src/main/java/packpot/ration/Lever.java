@@ -27,11 +27,6 @@ public record Lever(Wish wish, Row<Wish> row, double figure, String unit, double
         return variant;
     }
 
-    /** Whether only whole steps make sense: bags, foods, fillings of the pot. */
-    public boolean isCount() {
-        return unit.isEmpty();
-    }
-
     /** The largest of 1, 2 or 5 times a power of ten that is at most a tenth of a figure. */
     static double handy(double figure) {
         double tenth = Math.abs(figure) / 10;
