@@ -137,4 +137,13 @@ class PlanCommandTest {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
+
+    @Test
+    void aFileThatCannotBeWrittenIsToldBeforeTheScenarioIsRead() throws IOException {
+        Path file = Files.writeString(folder.resolve("mine.txt"), "my own notes");
+        for (String command : List.of("plan", "check", "losses", "drivers", "alternatives", "why-not", "calendar")) {
+            Run refused = Run.of(command, "no-such-scenario.json", "--out", file.toString());
+            assertThat(refused.exitCode()).as(command).isEqualTo(7);
+        }
+    }
 }

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import packpot.household.Household;
 import packpot.household.ScenarioException;
+import packpot.needs.Needs;
 import packpot.plan.Plan;
+import packpot.profile.Limit;
 
 /** What each food of a plan is worth. */
 class LossesTest {
@@ -128,5 +130,56 @@ class LossesTest {
                 started -> {},
                 done -> {});
         assertThat(none).isInstanceOf(Losses.Result.NoBase.class);
+    }
+
+    @Test
+    void whatALossCostsLiesBetweenTheLeastAndTheMostThatTheProofsLeaveOpen() {
+        Plan.Proof base = ranked.base().plan().proof();
+        int planned = 0;
+        for (Losses.Loss loss : ranked.losses()) {
+            if (loss.end() != Losses.End.PLANNED) {
+                continue;
+            }
+            planned++;
+            Plan.Proof now =
+                    ((Planner.Result.Planned) without(loss.food())).plan().proof();
+            assertThat(loss.extraAtLeast()).isBetween(0.0, loss.extraCost() + 1e-9);
+            assertThat(loss.extraAtMost()).isGreaterThanOrEqualTo(loss.extraCost() - 1e-9);
+            // Whatever was found is within its gap, so the most is the found plan's cost over the base's bound.
+            double gaps = base.cost() - base.noPlanBelow() + now.cost() * AskedScenario.LIMITS.relativeGap();
+            assertThat(loss.extraAtMost())
+                    .as(loss.label())
+                    .isCloseTo(Math.max(0, now.cost() - base.noPlanBelow()), within(gaps + 1e-9));
+            if (loss.extraCost() > 0) {
+                assertThat(loss.extraAtMost() - loss.extraCost())
+                        .as(loss.label())
+                        .isCloseTo(base.cost() - base.noPlanBelow(), within(1e-9));
+            }
+        }
+        assertThat(planned).isPositive();
+        assertThat(base.cost() - base.noPlanBelow())
+                .as("a base whose gap can be seen")
+                .isGreaterThan(1e-6);
+    }
+
+    @Test
+    void aStandInIsOfEnergyOrOfANutrientThatADogMustGet() {
+        List<String> wanted = Needs.of(household, AskedScenario.KNOWLEDGE).dogs().stream()
+                .flatMap(dog -> dog.requirements().stream())
+                .map(requirement -> requirement.limit())
+                .filter(limit -> limit.kind() == Limit.Kind.MINIMUM)
+                .filter(limit -> !AskedScenario.KNOWLEDGE.nutrients().isRatio(limit.nutrient()))
+                .map(limit -> AskedScenario.KNOWLEDGE
+                        .nutrients()
+                        .get(limit.nutrient())
+                        .label())
+                .toList();
+        assertThat(ranked.losses()).anyMatch(loss -> loss.standIn() != null);
+        for (Losses.Loss loss : ranked.losses()) {
+            StandIn standIn = loss.standIn();
+            if (standIn != null && !standIn.of().equals("energy")) {
+                assertThat(wanted).as(loss.label()).contains(standIn.of());
+            }
+        }
     }
 }

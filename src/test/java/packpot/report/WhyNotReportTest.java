@@ -116,4 +116,19 @@ class WhyNotReportTest {
                         loosened("carrots 3,715", 6, "carrots")))
                 .contains("carrots and margin", "carrots 3,715");
     }
+
+    @Test
+    void aLimitForSafetyIsMarkedAndAWishIsNot() {
+        Wish cap = new Wish(Wish.Kind.FOOD_LIMIT, "Rusk", "salt", "Rusk: salt at most 0.8 g per 1000 kcal", 1);
+        String text = text(new Clash(
+                List.of(
+                        part(Wish.Kind.NUTRIENT_MAXIMUM, "Rusk: sodium at most 1.25 g"),
+                        part(Wish.Kind.BAGS, "at most 6 bags"),
+                        new Clash.Part(cap, null, null, "", false, "")),
+                true));
+        String flat = text.replaceAll("\\s+", " ");
+        assertThat(flat)
+                .contains("sodium at most 1.25 g; it is for safety", "0.8 g per 1000 kcal; it is for safety")
+                .doesNotContain("6 bags; it is for safety");
+    }
 }
