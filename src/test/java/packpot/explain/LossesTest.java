@@ -3,6 +3,7 @@ package packpot.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -11,8 +12,10 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import packpot.Demo;
 import packpot.household.Household;
 import packpot.household.ScenarioException;
+import packpot.household.ScenarioReader;
 import packpot.needs.Needs;
 import packpot.plan.Plan;
 import packpot.profile.Limit;
@@ -181,5 +184,29 @@ class LossesTest {
                 assertThat(wanted).as(loss.label()).contains(standIn.of());
             }
         }
+    }
+
+    /** Spinach brings most of a pot's vitamin K, of which no dog of the scenario has a minimum. */
+    @Test
+    void whatNoDogMustGetIsNoPurposeOfAFood() throws ScenarioException {
+        Household home =
+                new ScenarioReader(AskedScenario.KNOWLEDGE, LocalDate.of(2026, 3, 7)).read(Demo.file("tiny-freezer"));
+        String spinach = home.pantry().stream()
+                .map(item -> item.food())
+                .filter(food -> food.label().startsWith("spinach"))
+                .map(food -> food.id())
+                .findFirst()
+                .orElseThrow();
+        Household without = home.withPantry(home.pantry().stream()
+                .filter(item -> !item.food().id().equals(spinach))
+                .toList());
+        Planner planner = new Planner(AskedScenario.KNOWLEDGE, AskedScenario.SOLVER);
+        StandIn standIn = StandIn.of(
+                spinach,
+                (Planner.Result.Planned) planner.plan(home, AskedScenario.LIMITS),
+                (Planner.Result.Planned) planner.plan(without, AskedScenario.LIMITS),
+                AskedScenario.KNOWLEDGE);
+        assertThat(standIn).isNotNull();
+        assertThat(standIn.of()).isNotEqualTo("vitamin K");
     }
 }
