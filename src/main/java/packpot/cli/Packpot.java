@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             LossesCommand.class,
             WhyNotCommand.class,
             CalendarCommand.class,
+            SessionsCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

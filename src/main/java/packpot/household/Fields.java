@@ -198,6 +198,17 @@ final class Fields {
         }
     }
 
+    /** One text of a list, as a date. */
+    @Nullable
+    LocalDate dateOf(String name, String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            fault(name, "read \"" + text + "\", expected a date such as \"2026-03-07\" (year-month-day)");
+            return null;
+        }
+    }
+
     /** One of a set of words, in any case. */
     <T> @Nullable T choice(String name, List<T> choices, Function<T, String> key) {
         String text = text(name);

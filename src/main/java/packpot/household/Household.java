@@ -74,6 +74,32 @@ public record Household(
         return with(other, kitchen, pantry, shape, rules, budget);
     }
 
+    /**
+     * The same household on a later first day.
+     *
+     * @param thoseDogs that are there on a day of its first batch, as they are then
+     */
+    public Household from(LocalDate day, List<Dog> thoseDogs) {
+        return new Household(
+                name,
+                day,
+                currency,
+                units,
+                profile,
+                maintenance,
+                growth,
+                foodEnergy,
+                thoseDogs,
+                List.of(),
+                kitchen,
+                pantry,
+                shape,
+                rules,
+                budget,
+                defaults,
+                cautions);
+    }
+
     /** The same household with another kitchen. */
     public Household withKitchen(Kitchen other) {
         return with(dogs, other, pantry, shape, rules, budget);

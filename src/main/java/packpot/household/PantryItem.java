@@ -84,6 +84,23 @@ public record PantryItem(
         return with(preparation, onHandGrams, mustUseGrams, atMostGrams, false, outOfStock, place);
     }
 
+    /** The same food, none of it in the house, sold by weight at the price that a gram of its pack has. */
+    public PantryItem byWeight() {
+        return new PantryItem(
+                food,
+                preparation,
+                null,
+                null,
+                packName,
+                pricePerGram(),
+                0,
+                mustUseGrams,
+                atMostGrams,
+                false,
+                outOfStock,
+                place);
+    }
+
     /** The same food, which the shop has. */
     public PantryItem inStock() {
         return with(preparation, onHandGrams, mustUseGrams, atMostGrams, wholePacksOnly, false, place);

@@ -106,6 +106,20 @@ public final class ScenarioReader {
         return new RecipeScenario(household, recipe);
     }
 
+    /**
+     * Reads a scenario and the weeks that are planned for it.
+     *
+     * @param weeks that go before those of the scenario; null for these
+     */
+    public HorizonScenario readWithHorizon(Path file, @Nullable Integer weeks) throws ScenarioException {
+        return readWithHorizon(file.toString(), bytes(file, "scenario"), weeks);
+    }
+
+    HorizonScenario readWithHorizon(String name, byte[] text, @Nullable Integer weeks) throws ScenarioException {
+        Contents contents = contents(name, text, new Aim(true, true, weeks));
+        return new HorizonScenario(contents.household(), contents.horizon());
+    }
+
     /** The text of a scenario file as it stands. */
     public static byte[] text(Path file) throws ScenarioException {
         return bytes(file, "scenario");
@@ -139,12 +153,25 @@ public final class ScenarioReader {
     }
 
     /** What a scenario file holds. */
-    private record Contents(Household household, @Nullable Recipe recipe, List<Food> ownFoods) {}
+    private record Contents(Household household, @Nullable Recipe recipe, List<Food> ownFoods, Horizon horizon) {}
 
-    /** Reads a scenario; one that is planned for needs more foods than one whose recipe is checked. */
+    /**
+     * What a scenario is read for.
+     *
+     * @param planned needs more foods than one whose recipe is checked
+     * @param overTime whether dogs that come later are planned for too
+     * @param weeks that are planned; null for those of the scenario
+     */
+    private record Aim(
+            boolean planned, boolean overTime, @Nullable Integer weeks) {}
+
     private Contents contents(String name, byte[] text, boolean planned) throws ScenarioException {
+        return contents(name, text, new Aim(planned, false, null));
+    }
+
+    private Contents contents(String name, byte[] text, Aim aim) throws ScenarioException {
         List<Fault> faults = new ArrayList<>();
-        Contents contents = contents(new Fields(tree(name, text, "scenario"), "", faults), faults, planned);
+        Contents contents = contents(new Fields(tree(name, text, "scenario"), "", faults), faults, aim);
         if (contents == null || !faults.isEmpty()) {
             throw new ScenarioException(name, faults);
         }
@@ -194,7 +221,7 @@ public final class ScenarioReader {
         }
     }
 
-    private @Nullable Contents contents(Fields fields, List<Fault> faults, boolean planned) {
+    private @Nullable Contents contents(Fields fields, List<Fault> faults, Aim aim) {
         if (!faults.isEmpty() || newer(fields)) {
             return null;
         }
@@ -227,7 +254,13 @@ public final class ScenarioReader {
         List<Dog> dogs = Presence.dogs(allDogs, true);
         Presence.needsOne(fields, allDogs, firstDay);
         Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
-        Presence.cautions(allDogs, firstDay, kitchen.days(), system, notes);
+        // A scenario is held to all that it says, also where that is not what it is read for.
+        Notes horizonNotes = aim.overTime() ? notes : new Notes();
+        Horizon horizon = new HorizonReader(knowledge.kitchen(), firstDay, currency, kitchen, horizonNotes)
+                .read(fields.object("horizon"), aim.weeks());
+        if (!aim.overTime()) {
+            Presence.cautions(allDogs, firstDay, kitchen.days(), system, notes);
+        }
         Shape shape = new ShapeReader(usual).read(fields.object("shape"));
         List<Food> ownFoods = OwnFoodReader.read(fields);
         List<PantryItem> pantry = new PantryReader(knowledge, currency, ownFoods, notes).read(fields);
@@ -270,7 +303,7 @@ public final class ScenarioReader {
         }
         Fields shapeFields = fields.object("shape");
         boolean asked = shapeFields != null && shapeFields.has("fewestFoods");
-        Shape fitting = planned ? enoughFoods(fields, dogs, pantry, shape, asked, notes) : shape;
+        Shape fitting = aim.planned() ? enoughFoods(fields, dogs, pantry, shape, asked, notes) : shape;
         Household household = new Household(
                 name == null ? "Household" : name,
                 firstDay,
@@ -289,7 +322,7 @@ public final class ScenarioReader {
                 budget,
                 notes.defaults,
                 notes.cautions);
-        return new Contents(household, recipe, ownFoods);
+        return new Contents(household, recipe, ownFoods, horizon);
     }
 
     private static List<String> dogNames(Fields fields) {

@@ -1,5 +1,8 @@
 package packpot.plan;
 
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import packpot.household.PantryItem;
 import packpot.needs.DogNeed;
@@ -22,4 +25,32 @@ public record Amounts(
         double cost,
         double bound,
         boolean proved,
-        double solveSeconds) {}
+        double solveSeconds) {
+
+    /** The same amounts of the same foods for the same dogs, as another household or another day has them. */
+    public Amounts of(List<PantryItem> pantry, List<DogNeed> needs) {
+        Map<String, PantryItem> items = new HashMap<>();
+        pantry.forEach(item -> items.put(item.food().id(), item));
+        Map<String, DogNeed> dogs = new HashMap<>();
+        needs.forEach(need -> dogs.put(need.dog().name(), need));
+        Map<DogNeed, Map<PantryItem, Integer>> otherDoses = new LinkedHashMap<>();
+        doses.forEach((dog, given) -> otherDoses.put(named(dogs, dog.dog().name()), renamed(given, items)));
+        Map<DogNeed, Double> otherShares = new LinkedHashMap<>();
+        shares.forEach((dog, share) -> otherShares.put(named(dogs, dog.dog().name()), share));
+        return new Amounts(otherShares, renamed(potGrams, items), otherDoses, cost, bound, proved, solveSeconds);
+    }
+
+    private static <V> Map<PantryItem, V> renamed(Map<PantryItem, V> amounts, Map<String, PantryItem> items) {
+        Map<PantryItem, V> renamed = new LinkedHashMap<>();
+        amounts.forEach((item, value) -> renamed.put(named(items, item.food().id()), value));
+        return renamed;
+    }
+
+    private static <V> V named(Map<String, V> all, String name) {
+        V found = all.get(name);
+        if (found == null) {
+            throw new IllegalArgumentException(name + " is not there");
+        }
+        return found;
+    }
+}

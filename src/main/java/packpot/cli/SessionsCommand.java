@@ -1,0 +1,88 @@
+package packpot.cli;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
+import packpot.audit.Finding;
+import packpot.horizon.HorizonPlan;
+import packpot.horizon.Sessions;
+import packpot.household.Horizon;
+import packpot.household.HorizonScenario;
+import packpot.household.Knowledge;
+import packpot.household.ScenarioException;
+import packpot.report.SessionsReport;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Several cook days. */
+@Command(
+        name = "sessions",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Plan several cook days at once: what is bought, cooked and left on each, as dogs grow, come and leave."
+                    + " \"horizon\" in the scenario says for how long and on which days; without it, cook days follow each"
+                    + " other by the days that a batch feeds."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:a plan that passed the audit",
+            "1:a fault of the program",
+            "2:the command was used wrongly",
+            "3:the scenario has faults, all listed; nothing was written",
+            "4:there is no plan for these wishes",
+            "5:a plan failed the audit: do not follow it",
+            "6:no plan was found in the time given",
+            "7:the output could not be written"
+        },
+        footerHeading = "%nExample:%n",
+        footer = {"  packpot sessions scenarios/growing-puppy.json --weeks 8"})
+final class SessionsCommand extends ScenarioCommand {
+    @Option(
+            names = "--weeks",
+            paramLabel = "WEEKS",
+            description = "weeks to plan for, 1 to 26; default: those of the scenario, else 8")
+    private @Nullable Integer weeks;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            defaultValue = "60",
+            description = "longest time to search, all cook days together; default: ${DEFAULT-VALUE}")
+    private double seconds;
+
+    @Option(
+            names = "--gap",
+            paramLabel = "PERCENT",
+            defaultValue = "0.2",
+            description = "stop a batch when its cost is proved to be within this; default: ${DEFAULT-VALUE}")
+    private double gapPercent;
+
+    @SuppressWarnings("NullAway.Init")
+    SessionsCommand() {}
+
+    @Override
+    Integer answer() throws ScenarioException, OutputException {
+        Integer asked = weeks;
+        if (asked != null) {
+            range("--weeks", asked, 1, Horizon.MOST_WEEKS);
+        }
+        SolveLimits limits = limits(seconds, gapPercent);
+        Solver solver = new OrToolsSolver();
+        Knowledge knowledge = Knowledge.load();
+        HorizonScenario scenario = Scenarios.reader(knowledge).readWithHorizon(scenario(), asked);
+        AtomicInteger done = new AtomicInteger();
+        Sessions.Answer answer = Progress.during(
+                () -> "Planning, " + done.get() + " batches are ready",
+                () -> new Sessions(knowledge, solver).plan(scenario, limits, done::set));
+        if (answer instanceof Sessions.Answer.NoPlan none) {
+            return noPlan(none.none(), knowledge, solver, "packpotSessions", "there is none for these weeks");
+        }
+        HorizonPlan plan = ((Sessions.Answer.Planned) answer).plan();
+        List<Finding> findings = List.of();
+        print(() -> SessionsReport.text(plan, findings), () -> "");
+        return findings.isEmpty() ? ExitCode.DONE : ExitCode.AUDIT_FAILED;
+    }
+}

@@ -1,0 +1,66 @@
+package packpot.horizon;
+
+import java.time.LocalDate;
+import java.util.List;
+import packpot.audit.Verdict;
+import packpot.household.Horizon;
+import packpot.household.Household;
+import packpot.plan.Plan;
+
+/**
+ * Batches that follow each other, each with its own audited plan. Pure data; money is in the household's currency.
+ *
+ * @param household as it is on the first day
+ * @param sessions in the order of their days
+ * @param notes what people must know of it, in sentences
+ */
+public record HorizonPlan(Household household, Horizon horizon, List<Session> sessions, Cost cost, List<String> notes) {
+
+    public HorizonPlan {
+        sessions = List.copyOf(sessions);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * One cook day.
+     *
+     * @param household as it is for this batch: its dogs, its days, and what is in the house
+     */
+    public record Session(Interval interval, Household household, Plan plan, Verdict verdict) {
+        public LocalDate date() {
+            return household.start();
+        }
+    }
+
+    /**
+     * What it all costs.
+     *
+     * @param atTheTill money paid on all shopping days
+     * @param leftWorth what bought food that is left at the end is still worth
+     * @param cookDays price of the cook days, where they have one
+     * @param total of these
+     * @param noPlanBelow no choice of batches costs less, on these cook days or, where they were chosen, on any
+     */
+    public record Cost(double atTheTill, double leftWorth, double cookDays, double total, double noPlanBelow) {
+
+        /** How far it may be off, as a share of the total. */
+        public double gapShare() {
+            return Math.max(0, total - noPlanBelow) / Math.max(1e-9, total);
+        }
+    }
+
+    /** The same, of which it is proved that no choice of batches costs less. */
+    HorizonPlan withBound(double noPlanBelow) {
+        return new HorizonPlan(
+                household,
+                horizon,
+                sessions,
+                new Cost(cost.atTheTill(), cost.leftWorth(), cost.cookDays(), cost.total(), noPlanBelow),
+                notes);
+    }
+
+    /** Days that are fed from new batches. */
+    public int days() {
+        return sessions.stream().mapToInt(session -> session.interval().days()).sum();
+    }
+}
