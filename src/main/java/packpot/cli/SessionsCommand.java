@@ -1,16 +1,24 @@
 package packpot.cli;
 
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.Finding;
+import packpot.horizon.HorizonCalendar;
 import packpot.horizon.HorizonPlan;
 import packpot.horizon.Sessions;
 import packpot.household.Horizon;
 import packpot.household.HorizonScenario;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
+import packpot.plan.FeedingCalendar;
+import packpot.report.CalendarFile;
+import packpot.report.CalendarReport;
 import packpot.report.SessionsReport;
+import packpot.report.TextReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -40,6 +48,8 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {"  packpot sessions scenarios/growing-puppy.json --weeks 8"})
 final class SessionsCommand extends ScenarioCommand {
+    private static final String CALENDAR = "calendar";
+
     @Option(
             names = "--weeks",
             paramLabel = "WEEKS",
@@ -60,14 +70,55 @@ final class SessionsCommand extends ScenarioCommand {
             description = "stop a batch when its cost is proved to be within this; default: ${DEFAULT-VALUE}")
     private double gapPercent;
 
+    @Option(
+            names = "--show",
+            paramLabel = "BATCH",
+            description =
+                    "print the plan of a batch in full, 1 being the first, or \"calendar\" for what to do on which day")
+    private @Nullable String show;
+
+    @Option(
+            names = "--ics",
+            paramLabel = "FILE",
+            description = "also write the events to this file as iCalendar, for any calendar program")
+    private @Nullable Path calendarFile;
+
     @SuppressWarnings("NullAway.Init")
     SessionsCommand() {}
+
+    private String text(HorizonPlan plan, FeedingCalendar calendar, List<Finding> findings) {
+        String part = show;
+        if (part == null) {
+            return SessionsReport.text(plan, findings);
+        }
+        if (part.equals(CALENDAR)) {
+            return CalendarReport.text(calendar, findings, plan.household().units());
+        }
+        HorizonPlan.Session session =
+                plan.sessions().get(batch(part, plan.sessions().size()) - 1);
+        return TextReport.of(session.plan(), session.verdict(), plan.household().units());
+    }
+
+    /** The number of a batch that is to be shown. */
+    private int batch(String part, int most) {
+        if (!part.matches("[1-9][0-9]{0,3}") || Integer.parseInt(part) > most) {
+            throw wrongUse("--show is the number of a batch, 1 to " + most + ", or \"calendar\"; read " + part);
+        }
+        return Integer.parseInt(part);
+    }
 
     @Override
     Integer answer() throws ScenarioException, OutputException {
         Integer asked = weeks;
         if (asked != null) {
             range("--weeks", asked, 1, Horizon.MOST_WEEKS);
+        }
+        Path file = calendarFile;
+        if (file != null) {
+            checkFile("--ics", file);
+        }
+        if (show != null && !show.equals(CALENDAR)) {
+            batch(show, 7 * Horizon.MOST_WEEKS);
         }
         SolveLimits limits = limits(seconds, gapPercent);
         Solver solver = new OrToolsSolver();
@@ -81,8 +132,15 @@ final class SessionsCommand extends ScenarioCommand {
             return noPlan(none.none(), knowledge, solver, "packpotSessions", "there is none for these weeks");
         }
         HorizonPlan plan = ((Sessions.Answer.Planned) answer).plan();
-        List<Finding> findings = List.of();
-        print(() -> SessionsReport.text(plan, findings), () -> "");
+        List<Finding> findings = new ArrayList<>(plan.audit(knowledge));
+        HorizonCalendar.Checked calendar = HorizonCalendar.of(plan, knowledge);
+        findings.addAll(calendar.findings());
+        print(
+                () -> text(plan, calendar.calendar(), findings),
+                () -> SessionsReport.json(plan, calendar.calendar(), findings));
+        if (file != null && findings.isEmpty()) {
+            writeFile(file, CalendarFile.of(calendar.calendar(), Instant.now()));
+        }
         return findings.isEmpty() ? ExitCode.DONE : ExitCode.AUDIT_FAILED;
     }
 }

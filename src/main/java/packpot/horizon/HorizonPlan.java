@@ -2,9 +2,12 @@ package packpot.horizon;
 
 import java.time.LocalDate;
 import java.util.List;
+import packpot.audit.Finding;
+import packpot.audit.SessionsAudit;
 import packpot.audit.Verdict;
 import packpot.household.Horizon;
 import packpot.household.Household;
+import packpot.household.Knowledge;
 import packpot.plan.Plan;
 
 /**
@@ -57,6 +60,17 @@ public record HorizonPlan(Household household, Horizon horizon, List<Session> se
                 sessions,
                 new Cost(cost.atTheTill(), cost.leftWorth(), cost.cookDays(), cost.total(), noPlanBelow),
                 notes);
+    }
+
+    /** What is wrong with the batches, each and together. */
+    public List<Finding> audit(Knowledge knowledge) {
+        return SessionsAudit.check(
+                household,
+                knowledge,
+                sessions.stream()
+                        .map(session -> new SessionsAudit.Batch(session.household(), session.plan()))
+                        .toList(),
+                new SessionsAudit.Stated(horizon.firstCookDay(), horizon.days(), cost.atTheTill(), cost.leftWorth()));
     }
 
     /** Days that are fed from new batches. */

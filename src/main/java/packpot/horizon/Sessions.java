@@ -2,6 +2,7 @@ package packpot.horizon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
@@ -66,8 +67,10 @@ public final class Sessions {
         Clock clock = new Clock(limits, 2 * intervals.size());
         ByWeight byWeight = new ByWeight(household, knowledge, solver);
         // By weight nothing is opened that a later batch cannot use; by packs nothing is opened that need not be.
+        CompletableFuture<Answer> byPacks = CompletableFuture.supplyAsync(
+                () -> fold(household, horizon, intervals, new Fold(byWeight, false, clock), ready -> {}));
         Answer one = fold(household, horizon, intervals, new Fold(byWeight, true, clock), done);
-        Answer other = fold(household, horizon, intervals, new Fold(byWeight, false, clock), done);
+        Answer other = byPacks.join();
         double least = bound(household, intervals, byWeight, clock) + horizon.pricePerSession() * intervals.size();
         Answer better = cost(other) < cost(one) ? other : one;
         return better instanceof Answer.Planned planned

@@ -2,13 +2,16 @@ package packpot.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import packpot.audit.Finding;
 import packpot.horizon.HorizonPlan;
 import packpot.household.Horizon;
 import packpot.household.Household;
+import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
@@ -40,6 +43,33 @@ public final class SessionsReport {
      */
     public static String text(HorizonPlan plan, List<Finding> findings) {
         return new SessionsReport(plan, findings).write();
+    }
+
+    /** For programs; the fields are described in models/sessions.schema.json. */
+    public static String json(HorizonPlan plan, FeedingCalendar calendar, List<Finding> findings) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("packpotSessions", JsonReport.FORMAT);
+        data.put("checkPassed", findings.isEmpty());
+        data.put("findings", findings);
+        data.put("household", plan.household().name());
+        data.put("start", plan.household().start());
+        data.put("days", plan.horizon().days());
+        data.put("currency", plan.household().currency());
+        Map<String, Object> cost = new LinkedHashMap<>();
+        cost.put("atTheTill", plan.cost().atTheTill());
+        cost.put("leftWorth", plan.cost().leftWorth());
+        cost.put("cookDays", plan.cost().cookDays());
+        cost.put("total", plan.cost().total());
+        cost.put("noPlanBelow", plan.cost().noPlanBelow());
+        cost.put("gapShare", plan.cost().gapShare());
+        data.put("cost", cost);
+        data.put(
+                "batches",
+                plan.sessions().stream().map(HorizonPlan.Session::plan).toList());
+        data.put("calendar", calendar);
+        data.put("notes", plan.notes());
+        data.put("disclaimer", Disclaimer.TEXT);
+        return JsonReport.of(data);
     }
 
     private String write() {
