@@ -20,8 +20,7 @@ import packpot.plan.Plan;
 public final class SessionsAudit {
     private static final double CLOSE_GRAMS = 0.05;
     private static final double CLOSE_MONEY = 0.01;
-    /** How far a batch's dog may be from what it needs on average over its days: it is planned for their middle. */
-    private static final double MOST_OFF_SHARE = 0.02;
+    private static final double CLOSE_SHARE = 1e-6;
 
     /**
      * One batch.
@@ -119,7 +118,7 @@ public final class SessionsAudit {
             for (Plan.DogPlan portion : batch.plan().dogs()) {
                 double average = kcal / there;
                 if (portion.name().equals(dog.name())
-                        && Math.abs(portion.batchKcalPerDay() - average) > MOST_OFF_SHARE * average) {
+                        && Math.abs(portion.batchKcalPerDay() - average) > CLOSE_SHARE * average) {
                     find(
                             name + ", " + dog.name(),
                             "needs %.0f kcal a day on average over these days, the plan is for %.0f",

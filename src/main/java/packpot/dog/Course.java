@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param leavesDay first day that it is no longer there; null when it stays
  * @param correction what its weigh-ins do to its energy target
  * @param transition how it goes over from another food; null when it eats from the batch at once
+ * @param averageKcalPerDay energy on average over the days of a batch, treats and other food included; null where the
+ *     energy of one day is meant
  */
 public record Course(
         List<WeighIn> weighIns,
@@ -21,7 +23,8 @@ public record Course(
         @Nullable Integer comesDay,
         @Nullable Integer leavesDay,
         @Nullable EnergyCorrection correction,
-        @Nullable Transition transition) {
+        @Nullable Transition transition,
+        @Nullable Double averageKcalPerDay) {
 
     /** Nothing is known. */
     public static final Course NONE = new Course(List.of(), null, null, null, null, null);
@@ -38,7 +41,7 @@ public record Course(
             @Nullable Integer comesDay,
             @Nullable Integer leavesDay,
             @Nullable EnergyCorrection correction) {
-        this(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, correction, null);
+        this(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, correction, null, null);
     }
 
     /** Share of the batch in what the dog is fed on a day that it is there. */
@@ -53,6 +56,7 @@ public record Course(
 
     /** The same with what the weigh-ins do to the energy target. */
     public Course withCorrection(@Nullable EnergyCorrection other) {
-        return new Course(weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, other, transition);
+        return new Course(
+                weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, other, transition, averageKcalPerDay);
     }
 }

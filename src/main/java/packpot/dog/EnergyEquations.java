@@ -62,7 +62,9 @@ public final class EnergyEquations {
     public EnergyNeed need(Dog dog, EnergyMethod.Maintenance maintenance, EnergyMethod.Growth growth) {
         EnergyNeed need = byEquation(dog, maintenance, growth);
         EnergyCorrection correction = dog.course().correction();
-        return correction == null || dog.vetKcalPerDay() != null ? need : correction.applied(need);
+        EnergyNeed today = correction == null || dog.vetKcalPerDay() != null ? need : correction.applied(need);
+        Double average = dog.course().averageKcalPerDay();
+        return average == null ? today : today.onAverage(average);
     }
 
     private EnergyNeed byEquation(Dog dog, EnergyMethod.Maintenance maintenance, EnergyMethod.Growth growth) {

@@ -8,4 +8,11 @@ package packpot.dog;
  * @param found text, memory or computed; "owner" for a veterinarian's own figure
  * @param source key of models/SOURCES.md
  */
-public record EnergyNeed(LifeStage stage, double kcalPerDay, String equation, String found, String source) {}
+public record EnergyNeed(LifeStage stage, double kcalPerDay, String equation, String found, String source) {
+
+    /** The same for a dog that changes in the days that are meant. */
+    EnergyNeed onAverage(double averageKcalPerDay) {
+        return new EnergyNeed(
+                stage, averageKcalPerDay, equation + ", on average over the days of the batch", found, source);
+    }
+}

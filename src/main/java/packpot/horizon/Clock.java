@@ -20,6 +20,12 @@ final class Clock {
         this.parts = parts;
     }
 
+    /** The same clock for so many solves that are to come. */
+    synchronized Clock forParts(int toCome) {
+        parts = toCome;
+        return this;
+    }
+
     /** Limits of the next solve. */
     synchronized SolveLimits next() {
         double left = whole.seconds() - (System.nanoTime() - started) / 1e9;

@@ -21,9 +21,12 @@ import packpot.solver.Solver;
 /**
  * Plans one batch after the other. What is left of packs that keep is in the house for the next one; with prices that
  * stay the same, nothing is won by buying sooner than on the last shopping day before it is needed, so that a batch need
- * not look ahead. How far that is from the best choice of all batches together is what {@link ByWeight} bounds.
+ * not look ahead. How far that is from the best choice of all batches together is what {@link SharedPacks} bounds.
  */
 public final class Sessions {
+
+    /** No batch takes more of the time than this part, where cook days are chosen. */
+    private static final double SHARE_OF_TIME = 10;
 
     private final Knowledge knowledge;
     private final Solver solver;
@@ -58,41 +61,113 @@ public final class Sessions {
     public Answer plan(HorizonScenario scenario, SolveLimits limits, IntConsumer done) {
         Household household = scenario.household();
         Horizon horizon = scenario.horizon();
-        List<Interval> intervals = Interval.between(horizon.cookDays(), horizon.days());
-        return planned(household, horizon, intervals, limits, done);
+        SharedPacks packs = new SharedPacks(household, knowledge, solver);
+        Clock clock = new Clock(limits, 0);
+        List<Integer> cookDays = horizon.choice() == Horizon.Choice.FIXED
+                ? horizon.cookDays()
+                : CookDays.choose(
+                        household,
+                        horizon,
+                        interval -> packs.relaxedByWeight(later(household, horizon, interval), limits),
+                        interval -> byWeight(later(household, horizon, interval), packs, limits));
+        if (cookDays.isEmpty()) {
+            return noCookDays(household, horizon, packs, limits);
+        }
+        List<Interval> intervals = Interval.between(cookDays, horizon.days());
+        return planned(household, horizon, intervals, packs, clock.forParts(2 * intervals.size() + 1), done);
+    }
+
+    /** The household for a batch, counting on nothing that an earlier one has used; nothing that is known holds only for it. */
+    private Household later(Household household, Horizon horizon, Interval interval) {
+        Stock stock = Stock.of(household);
+        Household then = Then.of(household, knowledge, interval);
+        return (interval.day() == horizon.firstCookDay() ? stock : stock.onlyWhatKeeps(household)).in(then);
+    }
+
+    private static double byWeight(Household then, SharedPacks packs, SolveLimits limits) {
+        return packs.byWeight(then, new SolveLimits(limits.seconds() / SHARE_OF_TIME, limits.relativeGap()))
+                .bound();
+    }
+
+    /** Even the batch that ends soonest has no plan: that one is explained. */
+    private Answer noCookDays(Household household, Horizon horizon, SharedPacks packs, SolveLimits limits) {
+        int first = horizon.firstCookDay();
+        int days = 1;
+        while (first + days < horizon.days()
+                && !horizon.cookOn()
+                        .contains(
+                                household.start().plusDays(first + (long) days).getDayOfWeek())) {
+            days++;
+        }
+        Interval interval = new Interval(first, days);
+        boolean impossible = Double.isInfinite(packs.relaxedByWeight(later(household, horizon, interval), limits));
+        return new Answer.NoPlan(interval, new Planner.Result.NoPlan(later(household, horizon, interval), impossible));
     }
 
     private Answer planned(
-            Household household, Horizon horizon, List<Interval> intervals, SolveLimits limits, IntConsumer done) {
-        Clock clock = new Clock(limits, 2 * intervals.size());
-        ByWeight byWeight = new ByWeight(household, knowledge, solver);
-        // By weight nothing is opened that a later batch cannot use; by packs nothing is opened that need not be.
-        CompletableFuture<Answer> byPacks = CompletableFuture.supplyAsync(
-                () -> fold(household, horizon, intervals, new Fold(byWeight, false, clock), ready -> {}));
-        Answer one = fold(household, horizon, intervals, new Fold(byWeight, true, clock), done);
-        Answer other = byPacks.join();
-        double least = bound(household, intervals, byWeight, clock) + horizon.pricePerSession() * intervals.size();
+            Household household,
+            Horizon horizon,
+            List<Interval> intervals,
+            SharedPacks packs,
+            Clock clock,
+            IntConsumer done) {
+        CompletableFuture<Answer> byPart = CompletableFuture.supplyAsync(
+                () -> fold(household, horizon, intervals, new Fold(packs, false, clock), ready -> {}));
+        Answer one = fold(household, horizon, intervals, new Fold(packs, true, clock), done);
+        double least =
+                bound(household, horizon, intervals, packs, clock) + horizon.pricePerSession() * intervals.size();
+        Answer other = byPart.join();
         Answer better = cost(other) < cost(one) ? other : one;
         return better instanceof Answer.Planned planned
-                ? new Answer.Planned(planned.plan().withBound(least))
+                ? new Answer.Planned(lastByPacks(planned.plan(), clock).withBound(least))
                 : better;
+    }
+
+    /** The last batch once more, now that it is known what is in the house: nothing is opened for a later one. */
+    private HorizonPlan lastByPacks(HorizonPlan plan, Clock clock) {
+        List<HorizonPlan.Session> sessions = new ArrayList<>(plan.sessions());
+        HorizonPlan.Session last = sessions.remove(sessions.size() - 1);
+        if (!(planner.plan(last.household(), clock.next()) instanceof Planner.Result.Planned planned)
+                || !planned.verdict().passed()) {
+            return plan;
+        }
+        sessions.add(new HorizonPlan.Session(last.interval(), last.household(), planned.plan(), planned.verdict()));
+        Stock stock = Stock.of(plan.household());
+        for (HorizonPlan.Session session : sessions) {
+            stock = stock.after(session.household(), session.plan());
+        }
+        HorizonPlan other = new HorizonPlan(
+                plan.household(),
+                plan.horizon(),
+                sessions,
+                cost(plan.household(), plan.horizon(), sessions, stock),
+                plan.notes());
+        return other.cost().total() < plan.cost().total() ? other : plan;
     }
 
     private static double cost(Answer answer) {
         return answer instanceof Answer.Planned planned ? planned.plan().cost().total() : Double.POSITIVE_INFINITY;
     }
 
-    private record Fold(ByWeight byWeight, boolean ahead, Clock clock) {}
+    /**
+     * One way through all batches.
+     *
+     * @param byWeight how packs are shared with later batches, by weight or by part
+     */
+    private record Fold(SharedPacks packs, boolean byWeight, Clock clock) {}
 
     private Answer fold(Household household, Horizon horizon, List<Interval> intervals, Fold fold, IntConsumer done) {
         List<HorizonPlan.Session> sessions = new ArrayList<>();
+        List<Double> kcal = intervals.stream()
+                .map(interval -> kcal(Then.of(household, knowledge, interval)))
+                .toList();
+        double all = kcal.stream().mapToDouble(Double::doubleValue).sum();
         Stock stock = Stock.of(household);
         for (Interval interval : intervals) {
-            Household then = stock.in(Then.of(household, knowledge.overTime(), interval));
+            Household then = stock.in(Then.of(household, knowledge, interval));
             boolean last = interval.end() == horizon.days();
-            Planner.Result result = fold.ahead() && !last
-                    ? ahead(then, fold)
-                    : planner.plan(then, fold.clock().next());
+            Planner.Result result =
+                    last ? planner.plan(then, fold.clock().next()) : ahead(then, kcal.get(sessions.size()) / all, fold);
             if (result instanceof Planner.Result.NoPlan none) {
                 return new Answer.NoPlan(interval, none);
             }
@@ -105,9 +180,17 @@ public final class Sessions {
                 new HorizonPlan(household, horizon, sessions, cost(household, horizon, sessions, stock), List.of()));
     }
 
-    /** A batch by weight, as far as it can be had by packs too. */
-    private Planner.Result ahead(Household then, Fold fold) {
-        Amounts amounts = fold.byWeight().of(then, fold.clock().next()).amounts();
+    private double kcal(Household then) {
+        return Needs.of(then, knowledge).kcalPerDay() * then.kitchen().days();
+    }
+
+    /** A batch that shares packs with later ones; by packs of its own where what is in the house does not do for that. */
+    private Planner.Result ahead(Household then, double part, Fold fold) {
+        SolveLimits limits = fold.clock().next();
+        SharedPacks.Best best = fold.byWeight()
+                ? fold.packs().byWeight(then, limits)
+                : fold.packs().byPart(then, part, limits);
+        Amounts amounts = best.amounts();
         if (amounts != null) {
             Plan plan = PlanBuilder.build(then, knowledge, Needs.of(then, knowledge), amounts);
             Verdict verdict = PlanAudit.check(plan, then, knowledge);
@@ -118,13 +201,12 @@ public final class Sessions {
         return planner.plan(then, fold.clock().next());
     }
 
-    private double bound(Household household, List<Interval> intervals, ByWeight byWeight, Clock clock) {
-        double sum = -byWeight.atMostSaved();
-        Stock first = Stock.of(household);
+    private double bound(
+            Household household, Horizon horizon, List<Interval> intervals, SharedPacks packs, Clock clock) {
+        double sum = -packs.atMostSaved();
         for (Interval interval : intervals) {
-            Household then = Then.of(household, knowledge.overTime(), interval);
-            Stock most = interval.equals(intervals.get(0)) ? first : first.onlyWhatKeeps(household);
-            sum += byWeight.of(most.in(then), clock.next()).bound();
+            sum += packs.byWeight(later(household, horizon, interval), clock.next())
+                    .bound();
         }
         return Math.max(0, sum);
     }

@@ -6,47 +6,68 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Course;
 import packpot.dog.Dog;
-import packpot.dog.DogOverTime;
+import packpot.dog.EnergyNeed;
 import packpot.dog.Transition;
 import packpot.dog.WeighIn;
 import packpot.household.Household;
+import packpot.household.Knowledge;
 
 /**
- * The household as it is for one batch. Each dog is taken as it is in the middle of the days on which it is fed from it:
- * what grows or slims in a nearly straight line over so few days needs on average what it needs in their middle.
+ * The household as it is for one batch. A dog that changes gets on each day what it needs on average over the days on
+ * which it is fed from the batch. It is taken as it is in their middle; but where it comes to be grown in between, or to
+ * its goal weight, as it is on the first of them, since a growing dog must not be fed as an adult too soon.
  */
 final class Then {
+    private static final double NO_CHANGE_SHARE = 1e-9;
 
-    private Then() {}
+    private final Household household;
+    private final Knowledge knowledge;
+
+    private Then(Household household, Knowledge knowledge) {
+        this.household = household;
+        this.knowledge = knowledge;
+    }
 
     /** The household for a batch, with the pantry of the first day. */
-    static Household of(Household household, DogOverTime overTime, Interval interval) {
+    static Household of(Household household, Knowledge knowledge, Interval interval) {
+        Then then = new Then(household, knowledge);
         List<Dog> dogs = new ArrayList<>();
         for (Dog dog : household.allDogs()) {
-            dog(dog, overTime, interval).ifPresent(dogs::add);
+            then.dog(dog, interval).ifPresent(dogs::add);
         }
         return household
                 .from(household.start().plusDays(interval.day()), dogs)
                 .withKitchen(household.kitchen().withDays(interval.days()));
     }
 
-    private static Optional<Dog> dog(Dog dog, DogOverTime overTime, Interval interval) {
-        int first = interval.day();
-        while (first < interval.end() && !dog.course().isThere(first)) {
-            first++;
+    private Optional<Dog> dog(Dog dog, Interval interval) {
+        List<Dog> days = new ArrayList<>();
+        for (int day = interval.day(); day < interval.end(); day++) {
+            knowledge.overTime().on(dog, day).ifPresent(days::add);
         }
-        int last = first;
-        while (last + 1 < interval.end() && dog.course().isThere(last + 1)) {
-            last++;
+        if (days.isEmpty()) {
+            return Optional.empty();
         }
-        return first == interval.end()
-                ? Optional.empty()
-                : overTime.on(dog, (first + last) / 2)
-                        .map(then -> then.withCourse(later(dog.course(), interval.day())));
+        Dog first = days.get(0);
+        Dog middle = days.get((days.size() - 1) / 2);
+        boolean oneStage =
+                need(first).stage() == need(days.get(days.size() - 1)).stage();
+        Dog then = oneStage ? middle : first;
+        double average = days.stream()
+                .mapToDouble(each -> need(each).kcalPerDay())
+                .average()
+                .orElseThrow();
+        boolean changes =
+                days.stream().anyMatch(each -> Math.abs(need(each).kcalPerDay() - average) > NO_CHANGE_SHARE * average);
+        return Optional.of(then.withCourse(later(dog.course(), interval.day(), changes ? (Double) average : null)));
+    }
+
+    private EnergyNeed need(Dog dog) {
+        return knowledge.energy().need(dog, household.maintenance(), household.growth());
     }
 
     /** The same course, its days counted from another first day. */
-    private static Course later(Course course, int day) {
+    private static Course later(Course course, int day, @Nullable Double averageKcalPerDay) {
         List<WeighIn> weighIns = course.weighIns().stream()
                 .map(each -> new WeighIn(each.day() - day, each.kg()))
                 .toList();
@@ -59,7 +80,8 @@ final class Then {
                 comes == null || comes <= day ? null : (Integer) (comes - day),
                 leaves == null ? null : (Integer) (leaves - day),
                 course.correction(),
-                later(course.transition(), day));
+                later(course.transition(), day),
+                averageKcalPerDay);
     }
 
     private static @Nullable Transition later(@Nullable Transition transition, int day) {

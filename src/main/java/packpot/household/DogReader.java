@@ -142,7 +142,7 @@ final class DogReader {
                 (treats == null ? 0 : treats) + (other == null ? 0 : other),
                 avoids,
                 profile,
-                new Course(weighIns, fed, weekly, stay.comesDay(), stay.leavesDay(), null, transition));
+                new Course(weighIns, fed, weekly, stay.comesDay(), stay.leavesDay(), null, transition, null));
         return finisher.finish(dog, !fields.has("weight"), notes);
     }
 

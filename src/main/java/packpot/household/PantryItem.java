@@ -101,6 +101,27 @@ public record PantryItem(
                 place);
     }
 
+    /** The same food, in packs that hold and cost so much of what they do. */
+    public PantryItem partOf(double share) {
+        Double pack = packGrams;
+        Double asBought = packAsBoughtGrams;
+        return pack == null || asBought == null
+                ? this
+                : new PantryItem(
+                        food,
+                        preparation,
+                        pack * share,
+                        asBought * share,
+                        packName,
+                        packPrice * share,
+                        onHandGrams,
+                        mustUseGrams,
+                        atMostGrams,
+                        wholePacksOnly,
+                        outOfStock,
+                        place);
+    }
+
     /** The same food, which the shop has. */
     public PantryItem inStock() {
         return with(preparation, onHandGrams, mustUseGrams, atMostGrams, wholePacksOnly, false, place);

@@ -34,6 +34,20 @@ final class Presence {
         }
     }
 
+    /** On every day of several weeks there must be somebody to feed. */
+    static void everyDay(Fields scenario, List<Dog> all, LocalDate start, int days) {
+        for (int day = 1; day < days && !all.isEmpty(); day++) {
+            int today = day;
+            if (all.stream().noneMatch(dog -> dog.course().isThere(today))) {
+                scenario.fault(
+                        "dogs",
+                        "none of them is there on " + start.plusDays(day) + ", which is within the " + days / 7
+                                + " weeks that are planned; plan for fewer weeks, or correct \"comes\" and \"leaves\"");
+                return;
+            }
+        }
+    }
+
     /** What one batch does not know of dogs that come and leave. */
     static void cautions(List<Dog> all, LocalDate start, int days, UnitSystem units, Notes notes) {
         for (Dog dog : all) {

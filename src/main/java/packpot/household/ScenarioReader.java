@@ -258,7 +258,9 @@ public final class ScenarioReader {
         Notes horizonNotes = aim.overTime() ? notes : new Notes();
         Horizon horizon = new HorizonReader(knowledge.kitchen(), firstDay, currency, kitchen, horizonNotes)
                 .read(fields.object("horizon"), aim.weeks());
-        if (!aim.overTime()) {
+        if (aim.overTime()) {
+            Presence.everyDay(fields, allDogs, firstDay, horizon.days());
+        } else {
             Presence.cautions(allDogs, firstDay, kitchen.days(), system, notes);
         }
         Shape shape = new ShapeReader(usual).read(fields.object("shape"));

@@ -1,6 +1,8 @@
 package packpot.ration;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
@@ -59,13 +61,29 @@ public final class RationPlanner {
 
     /** Plans one household; with a goal, as that asks, and the gap is one of what it makes least. */
     public Outcome plan(Household household, Needs needs, SolveLimits limits, @Nullable Goal goal) {
+        return plan(household, needs, limits, goal, null);
+    }
+
+    /** Plans a household that differs little from one that a ration was found for. */
+    public Outcome planFrom(Outcome.Found similar, Household household, Needs needs, SolveLimits limits) {
+        return plan(household, needs, limits, null, similar);
+    }
+
+    private Outcome plan(
+            Household household,
+            Needs needs,
+            SolveLimits limits,
+            @Nullable Goal goal,
+            Outcome.@Nullable Found similar) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         double seconds = 0;
         double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
         for (int round = 1; ; round++) {
             RationModel model = RationModel.of(household, knowledge, needs, shares, goal);
             Solution found = solver.solve(
-                    model.linearModel(), new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap));
+                    model.linearModel(),
+                    new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap),
+                    start(model, similar));
             seconds += found.seconds();
             if (!found.hasValues()) {
                 return new Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
@@ -91,6 +109,21 @@ public final class RationPlanner {
             // Weighing took more of the gap than was left for it: search on for a better bound.
             searchGap *= SEARCH_SHARE_OF_GAP / 4;
         }
+    }
+
+    /** What a similar ration says of the variables of a model, by their names. */
+    private static List<Double> start(RationModel model, Outcome.@Nullable Found similar) {
+        if (similar == null) {
+            return List.of();
+        }
+        Map<String, Double> values = new HashMap<>();
+        similar.model()
+                .linearModel()
+                .variables()
+                .forEach(v -> values.put(v.name(), similar.solution().value(v)));
+        return model.linearModel().variables().stream()
+                .map(v -> values.getOrDefault(v.name(), 0.0))
+                .toList();
     }
 
     /** Where nothing is left between cost and bound, what weighing costs more is no matter of searching. */

@@ -145,6 +145,16 @@ public final class LinearModel<T> {
         return copy;
     }
 
+    /** The same model with fractions where whole numbers are asked for. */
+    public LinearModel<T> relaxed() {
+        LinearModel<T> copy = new LinearModel<>();
+        variables.forEach(v -> copy.add(v.name, v.lower, v.upper, false));
+        rows.forEach(
+                row -> copy.row(row.name(), copy.translated(row.expression()), row.lower(), row.upper(), row.tag()));
+        copy.objective.add(1, copy.translated(objective));
+        return copy;
+    }
+
     private Expression translated(Expression expression) {
         Expression own = new Expression();
         expression.forEach((v, coefficient) -> own.add(coefficient, variables.get(v.index)));

@@ -53,7 +53,8 @@ class CalendarBuilderTest {
                 null,
                 null,
                 null,
-                new Transition(food, Demo.knowledge().kitchen().newFoodShares(days)));
+                new Transition(food, Demo.knowledge().kitchen().newFoodShares(days)),
+                null);
     }
 
     @Test

@@ -1,0 +1,122 @@
+package packpot.horizon;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import packpot.household.Horizon;
+import packpot.household.Household;
+
+/**
+ * Chooses cook days: the shortest path over the days on which one can cook, where the way from one to the next costs what
+ * the batch between them costs, and a cook day. Each way has a quick lower bound at first; those on the shortest path are
+ * reckoned out, until a path of such ways alone is the shortest. No other path can then cost less.
+ */
+final class CookDays {
+    /** So much money is more than any batches cost: fewer cook days come first. */
+    private static final double FEWEST = 1e7;
+
+    private static final int MOST_DAYS = 60;
+
+    private final List<Integer> days = new ArrayList<>();
+    private final int end;
+    private final double perSession;
+    private final Map<Interval, Double> costs = new HashMap<>();
+    private final Set<Interval> exact = new HashSet<>();
+
+    private CookDays(Household household, Horizon horizon) {
+        this.end = horizon.days();
+        this.perSession = horizon.choice() == Horizon.Choice.FEWEST ? FEWEST : horizon.pricePerSession();
+        LocalDate start = household.start();
+        // Without food there is no choice of the first day.
+        days.add(horizon.firstCookDay());
+        for (int day = horizon.firstCookDay() + 1; day < end; day++) {
+            if (horizon.cookOn().contains(start.plusDays(day).getDayOfWeek())) {
+                days.add(day);
+            }
+        }
+    }
+
+    /**
+     * The cook days, or none when no choice of them feeds every day.
+     *
+     * @param atLeast what a batch costs at least, infinite when there is none; quick
+     * @param batch what a batch costs; no less than the former
+     */
+    static List<Integer> choose(
+            Household household,
+            Horizon horizon,
+            ToDoubleFunction<Interval> atLeast,
+            ToDoubleFunction<Interval> batch) {
+        CookDays choice = new CookDays(household, horizon);
+        choice.bounds(atLeast);
+        while (true) {
+            List<Interval> path = choice.shortest();
+            List<Interval> open = path.stream()
+                    .filter(interval -> !choice.exact.contains(interval))
+                    .toList();
+            if (open.isEmpty()) {
+                return path.stream().map(Interval::day).toList();
+            }
+            choice.costs.putAll(onAllCores(open, batch));
+            choice.exact.addAll(open);
+        }
+    }
+
+    /** A batch that does not fit for some days does not for more. */
+    private void bounds(ToDoubleFunction<Interval> atLeast) {
+        for (int step = 1; step <= days.size(); step++) {
+            List<Interval> some = new ArrayList<>();
+            for (int from = 0; from + step <= days.size(); from++) {
+                int next = from + step < days.size() ? days.get(from + step) : end;
+                Interval interval = new Interval(days.get(from), next - days.get(from));
+                if (interval.days() <= MOST_DAYS && (step == 1 || fits(from, step - 1))) {
+                    some.add(interval);
+                }
+            }
+            costs.putAll(onAllCores(some, atLeast));
+        }
+    }
+
+    private boolean fits(int from, int step) {
+        Double cost = costs.get(new Interval(days.get(from), days.get(from + step) - days.get(from)));
+        return cost != null && Double.isFinite(cost);
+    }
+
+    private static Map<Interval, Double> onAllCores(List<Interval> some, ToDoubleFunction<Interval> cost) {
+        return some.parallelStream().collect(Collectors.toConcurrentMap(interval -> interval, cost::applyAsDouble));
+    }
+
+    private List<Interval> shortest() {
+        int count = days.size();
+        double[] cost = new double[count + 1];
+        int[] before = new int[count + 1];
+        Arrays.fill(cost, Double.POSITIVE_INFINITY);
+        cost[0] = 0;
+        for (int to = 1; to <= count; to++) {
+            int next = to < count ? days.get(to) : end;
+            for (int from = 0; from < to; from++) {
+                Double own = costs.get(new Interval(days.get(from), next - days.get(from)));
+                double sum = own == null ? Double.POSITIVE_INFINITY : cost[from] + own + perSession;
+                if (sum < cost[to]) {
+                    cost[to] = sum;
+                    before[to] = from;
+                }
+            }
+        }
+        List<Interval> path = new ArrayList<>();
+        for (int to = count; to > 0 && Double.isFinite(cost[count]); to = before[to]) {
+            int next = to < count ? days.get(to) : end;
+            path.add(new Interval(days.get(before[to]), next - days.get(before[to])));
+        }
+        Collections.reverse(path);
+        return path;
+    }
+}

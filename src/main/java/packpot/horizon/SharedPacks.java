@@ -1,0 +1,180 @@
+package packpot.horizon;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.PantryItem;
+import packpot.needs.DogNeed;
+import packpot.needs.Needs;
+import packpot.plan.Amounts;
+import packpot.ration.RationModel;
+import packpot.ration.RationPlanner;
+import packpot.solver.Solution;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+
+/**
+ * The best batch where packs of food that keeps are shared with other batches, in one of two ways. Perishable food stays
+ * in packs in both, since none of it reaches the next batch.
+ *
+ * <p>By weight, as if packs could be cut: a batch pays for what it uses, whichever batch opened the pack. Over all cook
+ * days packs cost at least that, less what is in the house on the first day; so the least costs of batches by weight,
+ * added up, are what no choice of batches can cost less than.
+ *
+ * <p>By part: a batch has its part of every pack and of what is in the house. What all batches buy then comes out in whole
+ * packs where they are alike, and nothing is opened for good that all of them together would not use up.
+ */
+final class SharedPacks {
+    private final Household household;
+    private final Knowledge knowledge;
+    private final Solver solver;
+    private final RationPlanner planner;
+    /** The latest ration, from which the search for the next one begins. */
+    private final Map<Way, RationPlanner.Outcome.Found> latest = new ConcurrentHashMap<>();
+
+    private final Map<Key, Best> found = new ConcurrentHashMap<>();
+
+    SharedPacks(Household household, Knowledge knowledge, Solver solver) {
+        this.household = household;
+        this.knowledge = knowledge;
+        this.solver = solver;
+        this.planner = new RationPlanner(knowledge, solver);
+    }
+
+    /**
+     * The best batch.
+     *
+     * @param amounts null when there is none, or none was found in time
+     * @param bound none costs less; infinite when there is none
+     */
+    record Best(@Nullable Amounts amounts, double bound) {}
+
+    private enum Way {
+        BY_WEIGHT,
+        BY_PART
+    }
+
+    /** What is the same for two batches that have the same best one. */
+    private record Key(Way way, List<Object> dogs, int days, List<PantryItem> pantry) {
+        static Key of(Way way, Household pooled, Needs needs) {
+            int days = pooled.kitchen().days();
+            List<Object> dogs = new ArrayList<>();
+            for (DogNeed need : needs.dogs()) {
+                List<Boolean> there = new ArrayList<>();
+                for (int day = 0; day < days; day++) {
+                    there.add(need.dog().course().isThere(day));
+                }
+                dogs.add(List.of(
+                        need.dog().name(),
+                        need.kcalPerDay(),
+                        need.energy().stage(),
+                        need.profile().title(),
+                        need.requirements(),
+                        there));
+            }
+            return new Key(way, dogs, days, pooled.pantry());
+        }
+    }
+
+    /**
+     * The best batch by weight.
+     *
+     * @param then the household as it is then, with what is in the house then
+     * @param limits of the search; what was solved before is not solved again
+     */
+    Best byWeight(Household then, SolveLimits limits) {
+        return best(Way.BY_WEIGHT, then, pooledByWeight(then), limits);
+    }
+
+    /**
+     * The best batch by part.
+     *
+     * @param part of all food that is this batch's
+     */
+    Best byPart(Household then, double part, SolveLimits limits) {
+        Map<String, PantryItem> first = new HashMap<>();
+        household.pantry().forEach(item -> first.put(item.food().id(), item));
+        return best(
+                Way.BY_PART,
+                then,
+                then.withPantry(then.pantry().stream()
+                        .map(item -> {
+                            PantryItem own = first.getOrDefault(item.food().id(), item);
+                            return Stock.keeps(item) ? item.partOf(part).withOnHand(part * own.onHandGrams()) : item;
+                        })
+                        .toList()),
+                limits);
+    }
+
+    private Best best(Way way, Household then, Household shared, SolveLimits limits) {
+        Needs needs = Needs.of(then, knowledge);
+        Household pooled = shared.withBudget(null);
+        Key key = Key.of(way, pooled, needs);
+        Best known = found.get(key);
+        if (known == null) {
+            known = solve(way, pooled, needs, limits);
+            found.put(key, known);
+        }
+        Best best = known;
+        Amounts amounts = best.amounts();
+        return amounts == null ? best : new Best(amounts.of(then.pantry(), needs.dogs()), best.bound());
+    }
+
+    private Best solve(Way way, Household pooled, Needs needs, SolveLimits limits) {
+        RationPlanner.Outcome.Found before = latest.get(way);
+        RationPlanner.Outcome outcome =
+                before == null ? planner.plan(pooled, needs, limits) : planner.planFrom(before, pooled, needs, limits);
+        if (outcome instanceof RationPlanner.Outcome.Found ration) {
+            latest.put(way, ration);
+            return new Best(ration.amounts(), Math.max(0, ration.amounts().bound()));
+        }
+        boolean impossible = ((RationPlanner.Outcome.None) outcome).provedImpossible();
+        return new Best(null, impossible ? Double.POSITIVE_INFINITY : 0);
+    }
+
+    /** No batch by weight costs less, whole numbers taken for fractions; infinite when there is none. Quick. */
+    double relaxedByWeight(Household then, SolveLimits limits) {
+        Needs needs = Needs.of(then, knowledge);
+        Solution relaxed = solver.solve(
+                RationModel.of(pooledByWeight(then), knowledge, needs, RationPlanner.sharesByNeed(needs))
+                        .linearModel()
+                        .relaxed(),
+                limits);
+        return switch (relaxed.status()) {
+            case OPTIMAL -> Math.max(0, relaxed.bound());
+            case INFEASIBLE -> Double.POSITIVE_INFINITY;
+            case FEASIBLE, UNBOUNDED, UNKNOWN -> 0;
+        };
+    }
+
+    private static Household pooledByWeight(Household then) {
+        return then.withBudget(null)
+                .withPantry(then.pantry().stream()
+                        .map(item -> Stock.keeps(item) && !item.outOfStock() ? item.byWeight() : item)
+                        .toList());
+    }
+
+    /** What the food in the house on the first day can save over all batches, at most. */
+    double atMostSaved() {
+        double saved = 0;
+        // A supplement that costs nothing counts in a model as much as the cheapest food, so that it is not wasted.
+        double nominal = household.pantry().stream()
+                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
+                .mapToDouble(PantryItem::pricePerGram)
+                .min()
+                .orElse(0);
+        for (PantryItem item : household.pantry()) {
+            if (!item.outOfStock() && Stock.keeps(item)) {
+                saved += item.onHandGrams() * item.pricePerGram();
+            } else if (item.food().isSupplement()) {
+                saved += item.onHandGrams() * nominal;
+            }
+        }
+        return saved;
+    }
+}
