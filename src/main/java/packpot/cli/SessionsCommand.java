@@ -129,6 +129,8 @@ final class SessionsCommand extends ScenarioCommand {
                 () -> "Planning, " + done.get() + " batches are ready",
                 () -> new Sessions(knowledge, solver).plan(scenario, limits, done::set));
         if (answer instanceof Sessions.Answer.NoPlan none) {
+            say("The batch of " + none.none().household().start() + ", for "
+                    + none.interval().days() + " days, has no plan with what the batches before it leave.");
             return noPlan(none.none(), knowledge, solver, "packpotSessions", "there is none for these weeks");
         }
         HorizonPlan plan = ((Sessions.Answer.Planned) answer).plan();

@@ -73,6 +73,11 @@ public record HorizonPlan(Household household, Horizon horizon, List<Session> se
                 new SessionsAudit.Stated(horizon.firstCookDay(), horizon.days(), cost.atTheTill(), cost.leftWorth()));
     }
 
+    /** The same with other notes. */
+    HorizonPlan withNotes(List<String> other) {
+        return new HorizonPlan(household, horizon, sessions, cost, other);
+    }
+
     /** Days that are fed from new batches. */
     public int days() {
         return sessions.stream().mapToInt(session -> session.interval().days()).sum();

@@ -2,6 +2,7 @@ package packpot.horizon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import packpot.audit.PlanAudit;
@@ -118,9 +119,71 @@ public final class Sessions {
                 bound(household, horizon, intervals, packs, clock) + horizon.pricePerSession() * intervals.size();
         Answer other = byPart.join();
         Answer better = cost(other) < cost(one) ? other : one;
-        return better instanceof Answer.Planned planned
-                ? new Answer.Planned(lastByPacks(planned.plan(), clock).withBound(least))
-                : better;
+        if (!(better instanceof Answer.Planned planned)) {
+            return better;
+        }
+        HorizonPlan cheapest = lastByPacks(planned.plan(), clock).withBound(least);
+        return new Answer.Planned(horizon.variety().isWished() ? varied(cheapest, packs, limitsOf(clock)) : cheapest);
+    }
+
+    /** The batches once more, each as different as is wished, as long as the money for that lasts. */
+    private HorizonPlan varied(HorizonPlan cheapest, SharedPacks packs, SolveLimits limits) {
+        Household household = cheapest.household();
+        Horizon horizon = cheapest.horizon();
+        Horizon.Variety wish = horizon.variety();
+        double most = cheapest.cost().total() * (1 + wish.mostExtraShare());
+        List<HorizonPlan.Session> sessions = new ArrayList<>();
+        Stock stock = Stock.of(household);
+        Varied so = Varied.before(wish);
+        double extra = 0;
+        for (HorizonPlan.Session old : cheapest.sessions()) {
+            int left = cheapest.sessions().size() - sessions.size();
+            Household then = stock.in(Then.of(household, knowledge, old.interval()));
+            Household other = so.in(then, kcal(then), left);
+            double plainCost = costByWeight(then, packs, limits);
+            double otherCost = other.equals(then) ? plainCost : costByWeight(other, packs, limits);
+            boolean affordable =
+                    extra + otherCost - plainCost <= most - cheapest.cost().total();
+            Household chosen = affordable ? other : then;
+            Planner.Result result = ahead(chosen, 1, new Fold(packs, true, new Clock(limits, 1)));
+            if (!(result instanceof Planner.Result.Planned planned)) {
+                return cheapest.withNotes(
+                        Varied.unmet(wish, cheapest.sessions(), "no other batch was found with what is in the house"));
+            }
+            extra += affordable ? otherCost - plainCost : 0;
+            sessions.add(new HorizonPlan.Session(old.interval(), chosen, planned.plan(), planned.verdict()));
+            stock = stock.after(then, planned.plan());
+            so = so.after(then, planned.plan());
+        }
+        HorizonPlan.Cost cost = cost(household, horizon, sessions, stock);
+        HorizonPlan found = new HorizonPlan(household, horizon, sessions, cost, List.of())
+                .withBound(cheapest.cost().noPlanBelow());
+        if (cost.total() > most) {
+            return cheapest.withNotes(Varied.unmet(
+                    wish,
+                    cheapest.sessions(),
+                    String.format(
+                            Locale.ROOT,
+                            "batches that differ as wished were found at %.1f %% more, and at most %.1f %% are wished",
+                            100 * (cost.total() / cheapest.cost().total() - 1),
+                            100 * wish.mostExtraShare())));
+        }
+        List<String> notes = new ArrayList<>();
+        notes.add(String.format(
+                Locale.ROOT,
+                "batches that differ cost %.1f %% more than the cheapest ones",
+                100 * Math.max(0, cost.total() / cheapest.cost().total() - 1)));
+        notes.addAll(Varied.unmet(wish, sessions, "it would cost more than is wished, or there is no such batch"));
+        return found.withNotes(notes);
+    }
+
+    private static double costByWeight(Household then, SharedPacks packs, SolveLimits limits) {
+        Amounts amounts = packs.byWeight(then, limits).amounts();
+        return amounts == null ? Double.POSITIVE_INFINITY : amounts.cost();
+    }
+
+    private static SolveLimits limitsOf(Clock clock) {
+        return clock.forParts(1).next();
     }
 
     /** The last batch once more, now that it is known what is in the house: nothing is opened for a later one. */
