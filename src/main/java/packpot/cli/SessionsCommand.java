@@ -31,8 +31,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description = {
             "Plan several cook days at once: what is bought, cooked and left on each, as dogs grow, come and leave."
-                    + " \"horizon\" in the scenario says for how long and on which days; without it, cook days follow each"
-                    + " other by the days that a batch feeds."
+                    + " \"horizon\" in the scenario says for how long and on which days; without it, cook days are spread"
+                    + " evenly, as far apart as the days of the kitchen allow."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

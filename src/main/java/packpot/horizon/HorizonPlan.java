@@ -30,6 +30,11 @@ public record HorizonPlan(Household household, Horizon horizon, List<Session> se
      * @param household as it is for this batch: its dogs, its days, and what is in the house
      */
     public record Session(Interval interval, Household household, Plan plan, Verdict verdict) {
+        /** Bags for all dogs together, and for each by itself. */
+        public BagPlan bags() {
+            return BagPlan.of(household.kitchen(), plan);
+        }
+
         public LocalDate date() {
             return household.start();
         }

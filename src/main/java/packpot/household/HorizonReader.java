@@ -35,7 +35,7 @@ final class HorizonReader {
     }
 
     /**
-     * Reads it; without one, cook days follow each other by the days of the kitchen.
+     * Reads it; without one, cook days are as far apart as the kitchen's days allow.
      *
      * @param asked weeks that go before those of the scenario; null for these
      */
@@ -67,7 +67,7 @@ final class HorizonReader {
         }
         if (cookDays.isEmpty() && !chosen) {
             cookDays = every(first, days);
-            notes.filled("horizon: a cook day every " + kitchen.days() + " days");
+            notes.filled("horizon: cook days spread evenly, at most " + kitchen.days() + " days apart");
         }
         Horizon.Variety variety = variety(fields.object("variety"));
         fields.end();
@@ -81,10 +81,13 @@ final class HorizonReader {
                 variety);
     }
 
+    /** As few cook days as the kitchen's days allow, spread evenly: nobody cooks for the one day that is left over. */
     private List<Integer> every(int first, int days) {
+        int fed = days - first;
+        int count = (fed + kitchen.days() - 1) / kitchen.days();
         List<Integer> all = new ArrayList<>();
-        for (int day = first; day < days; day += kitchen.days()) {
-            all.add(day);
+        for (int i = 0; i < count; i++) {
+            all.add(first + i * fed / count);
         }
         return all;
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import packpot.audit.Finding;
+import packpot.horizon.BagPlan;
 import packpot.horizon.HorizonPlan;
 import packpot.household.Horizon;
 import packpot.household.Household;
@@ -75,6 +76,7 @@ public final class SessionsReport {
     private String write() {
         head();
         sessions();
+        bags();
         portions();
         cost();
         shopping();
@@ -129,6 +131,25 @@ public final class SessionsReport {
                 .limit(MAIN_FOODS)
                 .map(food -> food.label().replaceAll(",.*", ""))
                 .collect(Collectors.joining(", "));
+    }
+
+    private void bags() {
+        int shared = 0;
+        int perDog = 0;
+        boolean fits = true;
+        for (HorizonPlan.Session session : plan.sessions()) {
+            BagPlan bags = session.bags();
+            shared += bags.shared();
+            perDog += bags.perDog();
+            fits &= bags.perDogFits(
+                    session.interval().days(), household.kitchen().fridgeDays());
+        }
+        String bag = household.kitchen().bagName();
+        page.raw("\n")
+                .paragraph("Bags (" + bag + "): " + shared
+                        + " in all, each for all dogs, as planned here; a row of bags for"
+                        + " each dog would take " + perDog
+                        + (fits ? ", and the freezer holds them." : ", more than the freezer holds."));
     }
 
     /** Grams of the pot a day, batch by batch. */

@@ -20,10 +20,10 @@ class HorizonReadingTest {
     }
 
     @Test
-    void withoutOneCookDaysFollowEachOtherByTheKitchensDays() throws ScenarioException {
+    void withoutOneCookDaysAreSpreadAsFarAsTheKitchensDaysAllow() throws ScenarioException {
         Horizon usual = read("'kitchen': {'days': 10}", null);
         assertThat(usual.days()).isEqualTo(56);
-        assertThat(usual.cookDays()).containsExactly(0, 10, 20, 30, 40, 50);
+        assertThat(usual.cookDays()).containsExactly(0, 9, 18, 28, 37, 46);
         assertThat(usual.choice()).isEqualTo(Horizon.Choice.FIXED);
         assertThat(read("'horizon': {'weeks': 3}", 2).days()).isEqualTo(14);
     }
