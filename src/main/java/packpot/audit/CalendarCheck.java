@@ -114,8 +114,9 @@ public final class CalendarCheck {
     private double wanted(int day, LocalDate date) {
         double grams = 0;
         for (Dog dog : household.dogs()) {
+            Integer comes = dog.course().comesDay();
             Integer leaves = dog.course().leavesDay();
-            if (leaves != null && day >= leaves) {
+            if ((leaves != null && day >= leaves) || (comes != null && day < comes)) {
                 continue;
             }
             List<Plan.DogPlan> portions = plan.dogs().stream()

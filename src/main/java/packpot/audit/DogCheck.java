@@ -6,6 +6,7 @@ import java.util.Map;
 import packpot.dog.Dog;
 import packpot.dog.EnergyNeed;
 import packpot.dog.LifeStage;
+import packpot.food.Dosing;
 import packpot.food.Supplement;
 import packpot.household.Household;
 import packpot.household.Knowledge;
@@ -39,21 +40,57 @@ final class DogCheck {
         this.findings = findings;
     }
 
+    /** Days of the batch on which the dog is there, reckoned from its dates. */
+    private int daysThere(Dog dog) {
+        Integer comes = dog.course().comesDay();
+        Integer leaves = dog.course().leavesDay();
+        int from = comes == null ? 0 : Math.max(0, comes);
+        int to = leaves == null ? plan.days() : Math.min(plan.days(), leaves);
+        return Math.max(0, to - from);
+    }
+
     DogAudit check(Dog dog, Plan.DogPlan bowls) {
+        int days = daysThere(dog);
+        Integer comes = dog.course().comesDay();
+        if (bowls.daysFed() != days || bowls.firstDay() != 1 + (comes == null ? 0 : Math.max(0, comes))) {
+            find(
+                    dog,
+                    "is there on %d days, the plan feeds it on %d, from day %d of the batch on",
+                    days,
+                    bowls.daysFed(),
+                    bowls.firstDay());
+        }
+        boolean outside = bowls.additions().stream()
+                .flatMap(addition -> addition.onDays().stream())
+                .anyMatch(day -> day < bowls.firstDay() || day >= bowls.firstDay() + days);
+        if (outside) {
+            find(dog, "has additions on days on which it is not there");
+        }
+        for (Plan.Addition addition : bowls.additions()) {
+            PantryItem item = pantry.get(addition.food());
+            Supplement supplement = item == null ? null : item.food().supplement();
+            if (supplement != null
+                    && supplement.dosing() == Dosing.DAILY
+                    && addition.onDays().size() != days) {
+                findings.add(new Finding(
+                        addition.label(),
+                        "is to be given every day, but is given on "
+                                + addition.onDays().size() + " days"));
+            }
+        }
         EnergyNeed need = knowledge.energy().need(dog, household.maintenance(), household.growth());
         double target = need.kcalPerDay() - dog.otherKcalPerDay();
         stated(dog, bowls, need, target);
-        Ledger ledger = ledger(bowls);
-        double kcalPerDay = ledger.kcal() / plan.days();
+        Ledger ledger = ledger(bowls, days);
+        double kcalPerDay = ledger.kcal() / days;
         double kcalPerGram = bowls.potGramsPerDay() == 0 ? 0 : kcalPerDay / bowls.potGramsPerDay();
         double tolerance = Math.max(ENERGY_TOLERANCE * target, SCALE_GRAMS * kcalPerGram);
         if (Math.abs(kcalPerDay - target) > tolerance) {
             find(dog, "energy is %.1f kcal a day, more than 1 %% off the target of %.1f", kcalPerDay, target);
         }
-        additions(dog, need, bowls, ledger);
-        supplementCaps(dog, need, bowls, ledger.kcal());
-        List<NutrientLine> nutrients =
-                new NutrientCheck(household, knowledge, findings).check(dog, need, ledger, plan.days());
+        additions(dog, need, bowls, ledger, days);
+        supplementCaps(dog, need, bowls, ledger.kcal(), days);
+        List<NutrientLine> nutrients = new NutrientCheck(household, knowledge, findings).check(dog, need, ledger, days);
         return new DogAudit(dog.name(), target, kcalPerDay, nutrients);
     }
 
@@ -79,14 +116,14 @@ final class DogCheck {
     }
 
     /** The dog's part of every food in the pot, and its own additions. */
-    private Ledger ledger(Plan.DogPlan bowls) {
+    private Ledger ledger(Plan.DogPlan bowls, int days) {
         Ledger ledger = new Ledger(household, knowledge);
         double cooked = 0;
         for (Plan.Ingredient ingredient : plan.pot()) {
             PantryItem item = pantry.get(ingredient.food());
             cooked += item == null ? 0 : ingredient.grams() * item.preparation().yieldCookedOverRaw();
         }
-        double part = cooked <= 0 ? 0 : (double) bowls.potGramsPerDay() * plan.days() / cooked;
+        double part = cooked <= 0 ? 0 : (double) bowls.potGramsPerDay() * days / cooked;
         for (Plan.Ingredient ingredient : plan.pot()) {
             PantryItem item = pantry.get(ingredient.food());
             if (item != null) {
@@ -102,7 +139,7 @@ final class DogCheck {
         return ledger;
     }
 
-    private void additions(Dog dog, EnergyNeed need, Plan.DogPlan bowls, Ledger ledger) {
+    private void additions(Dog dog, EnergyNeed need, Plan.DogPlan bowls, Ledger ledger, int days) {
         double grams = bowls.additions().stream()
                 .mapToDouble(a -> a.gramsPerDose() * a.onDays().size())
                 .sum();
@@ -113,7 +150,7 @@ final class DogCheck {
                 alone.add(item, addition.gramsPerDose() * addition.onDays().size());
             }
         }
-        double bowl = grams + (double) bowls.potGramsPerDay() * plan.days();
+        double bowl = grams + (double) bowls.potGramsPerDay() * days;
         if (grams > household.shape().additionsMostMassShare() * bowl + CLOSE) {
             find(dog, "additions are %.1f %% of the bowl's mass", 100 * grams / bowl);
         }
@@ -130,11 +167,9 @@ final class DogCheck {
         }
     }
 
-    private void supplementCaps(Dog dog, EnergyNeed need, Plan.DogPlan bowls, double kcal) {
-        double fed =
-                plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
-        double cooked = fed * plan.days() + plan.batch().spareGrams();
-        double part = bowls.potGramsPerDay() * plan.days() / cooked;
+    private void supplementCaps(Dog dog, EnergyNeed need, Plan.DogPlan bowls, double kcal, int days) {
+        double cooked = plan.batch().cookedGrams();
+        double part = bowls.potGramsPerDay() * days / cooked;
         for (PantryItem item : pantry.values()) {
             Supplement supplement = item.food().supplement();
             if (supplement == null) {

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import packpot.dog.Dog;
-import packpot.food.Dosing;
 import packpot.food.Supplement;
 import packpot.food.UnsafeFoods;
 import packpot.household.Avoidance;
@@ -125,12 +124,6 @@ final class FoodCheck {
         if (!inDays
                 || new HashSet<>(addition.onDays()).size() != addition.onDays().size()) {
             find(addition.label(), "is given on days that are not in the batch, or twice on one day");
-        }
-        if (supplement.dosing() == Dosing.DAILY && addition.onDays().size() != plan.days()) {
-            find(
-                    addition.label(),
-                    "is to be given every day, but is given on "
-                            + addition.onDays().size() + " days");
         }
     }
 

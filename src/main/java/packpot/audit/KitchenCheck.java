@@ -38,7 +38,7 @@ final class KitchenCheck {
         same("volume in ml", batch.millilitres(), ml);
         double eaten = 0;
         for (Plan.DogPlan dog : plan.dogs()) {
-            eaten += (double) dog.potGramsPerDay() * plan.days();
+            eaten += (double) dog.potGramsPerDay() * dog.daysFed();
         }
         same("spare grams", batch.spareGrams(), grams - eaten);
         if (eaten > grams + 0.01) {

@@ -70,10 +70,13 @@ final class StockCheck {
         money("at the till", plan.cost().atTheTill(), till);
         money("of the batch", plan.cost().ofTheBatch(), batch);
         money("a day", plan.cost().perDay(), batch / plan.days());
-        double perDog = plan.cost().perDogPerDay().stream()
-                .mapToDouble(Plan.DogCost::perDay)
-                .sum();
-        money("of all dogs a day", perDog, batch / plan.days());
+        double dogs = 0;
+        for (Plan.DogCost cost : plan.cost().perDogPerDay()) {
+            for (Plan.DogPlan dog : plan.dogs()) {
+                dogs += dog.name().equals(cost.dog()) ? cost.perDay() * dog.daysFed() : 0;
+            }
+        }
+        money("of all dogs a day", dogs / plan.days(), batch / plan.days());
         Double budget = household.budget();
         if (budget != null && till > budget + CLOSE_MONEY) {
             find("budget", String.format(Locale.ROOT, "%.2f at the till, at most %.2f are wished", till, budget));

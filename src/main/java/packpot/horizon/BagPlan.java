@@ -23,8 +23,8 @@ public record BagPlan(int shared, int perDog, int freezerHolds) {
             // A dog that eats more than a bag a day has several of them each day.
             perDog += (int)
                     (days >= 1
-                            ? Math.ceil(plan.days() / days)
-                            : plan.days() * Math.ceil(dog.potGramsPerDay() / usableGrams));
+                            ? Math.ceil(dog.daysFed() / days)
+                            : dog.daysFed() * Math.ceil(dog.potGramsPerDay() / usableGrams));
         }
         Freezer freezer = kitchen.freezer();
         int holds = freezer == null

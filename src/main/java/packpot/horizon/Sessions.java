@@ -244,7 +244,7 @@ public final class Sessions {
     }
 
     private double kcal(Household then) {
-        return Needs.of(then, knowledge).kcalPerDay() * then.kitchen().days();
+        return Needs.of(then, knowledge).kcalPerBatch();
     }
 
     /** A batch that shares packs with later ones; by packs of its own where what is in the house does not do for that. */

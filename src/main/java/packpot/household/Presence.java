@@ -59,9 +59,8 @@ final class Presence {
                         + ", after the plan's first day, so nothing is planned for it here; plan"
                         + " again for that day");
             } else if (leaves != null && leaves < days) {
-                notes.caution(dog.name() + " leaves on " + start.plusDays(leaves) + ", but its portions of all " + days
-                        + " days are planned: " + (days - leaves) + " days of them will be left; set \"days\" to "
-                        + leaves + " to plan until it leaves");
+                notes.caution(dog.name() + " leaves on " + start.plusDays(leaves) + ", so it is planned for on "
+                        + leaves + (leaves == 1 ? " day" : " days") + " of " + days);
             }
         }
     }

@@ -10,6 +10,8 @@ import packpot.profile.ProfileStage;
  *
  * @param energy its whole daily energy, with the equation
  * @param kcalPerDay of that, what the batch must bring: treats and other food are taken off
+ * @param firstDay first day of the batch on which it is there, the first of all being 0
+ * @param days of the batch on which it is there
  * @param profile the column of the profile that it is held to
  * @param raisedBy how much minimums were raised, 1 when not at all
  * @param requirements every minimum, maximum and ratio, ceilings included; of two maximums the lower
@@ -18,11 +20,18 @@ public record DogNeed(
         Dog dog,
         EnergyNeed energy,
         double kcalPerDay,
+        int firstDay,
+        int days,
         ProfileStage profile,
         double raisedBy,
         List<Requirement> requirements) {
     public DogNeed {
         requirements = List.copyOf(requirements);
+    }
+
+    /** kcal that the batch must bring over the days on which the dog is there. */
+    public double kcalPerBatch() {
+        return kcalPerDay * days;
     }
 
     /** Names are unique in a household; hashing every figure would take longer than it saves. */

@@ -18,11 +18,21 @@ public record Needs(List<DogNeed> dogs) {
         dogs = List.copyOf(dogs);
     }
 
-    /** Reckons the needs of every dog. */
+    /** Reckons the needs of every dog that is there on a day of the batch. */
     public static Needs of(Household household, Knowledge knowledge) {
         List<DogNeed> needs = new ArrayList<>();
         for (Dog dog : household.dogs()) {
-            needs.add(need(dog, household, knowledge));
+            int first = 0;
+            while (first < household.kitchen().days() && !dog.course().isThere(first)) {
+                first++;
+            }
+            int last = first;
+            while (last < household.kitchen().days() && dog.course().isThere(last)) {
+                last++;
+            }
+            if (last > first) {
+                needs.add(need(dog, household, knowledge, first, last - first));
+            }
         }
         return new Needs(needs);
     }
@@ -35,12 +45,16 @@ public record Needs(List<DogNeed> dogs) {
     public static Needs on(int day, Household household, Knowledge knowledge) {
         List<DogNeed> needs = new ArrayList<>();
         for (Dog dog : household.allDogs()) {
-            knowledge.overTime().on(dog, day).ifPresent(then -> needs.add(need(then, household, knowledge)));
+            knowledge
+                    .overTime()
+                    .on(dog, day)
+                    .ifPresent(then -> needs.add(need(
+                            then, household, knowledge, 0, household.kitchen().days())));
         }
         return new Needs(needs);
     }
 
-    private static DogNeed need(Dog dog, Household household, Knowledge knowledge) {
+    private static DogNeed need(Dog dog, Household household, Knowledge knowledge, int firstDay, int days) {
         EnergyNeed energy = knowledge.energy().need(dog, household.maintenance(), household.growth());
         ProfileStage profile = knowledge.profiles().forDog(household.profileOf(dog), dog, energy);
         double raisedBy = raisedBy(dog, energy, profile);
@@ -52,6 +66,8 @@ public record Needs(List<DogNeed> dogs) {
                 dog,
                 energy,
                 energy.kcalPerDay() - dog.otherKcalPerDay(),
+                firstDay,
+                days,
                 profile,
                 raisedBy,
                 new ArrayList<>(requirements.values()));
@@ -96,7 +112,12 @@ public record Needs(List<DogNeed> dogs) {
                 "our own ceiling, below the safe upper limit");
     }
 
-    /** kcal that the batch must bring on one day, all dogs together. */
+    /** kcal that the whole batch must bring. */
+    public double kcalPerBatch() {
+        return dogs.stream().mapToDouble(DogNeed::kcalPerBatch).sum();
+    }
+
+    /** kcal that the batch must bring on a day on which all dogs are there. */
     public double kcalPerDay() {
         return dogs.stream().mapToDouble(DogNeed::kcalPerDay).sum();
     }

@@ -10,7 +10,7 @@ public final class BatchReckoning {
     private BatchReckoning() {}
 
     static Plan.Batch batch(Kitchen kitchen, double cookedGrams, List<Plan.DogPlan> dogs) {
-        double eaten = dogs.stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum() * kitchen.days();
+        double eaten = dogs.stream().mapToDouble(Plan.DogPlan::potGramsInBatch).sum();
         double ml = cookedGrams / kitchen.mixDensityGramsPerMl();
         Double pot = kitchen.potMl();
         int bags = bags(kitchen, cookedGrams);

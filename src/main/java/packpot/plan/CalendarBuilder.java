@@ -137,7 +137,7 @@ public final class CalendarBuilder {
             Map<String, List<String>> doses = new LinkedHashMap<>();
             for (Plan.DogPlan dog : plan.dogs()) {
                 for (Plan.Addition addition : dog.additions()) {
-                    if (addition.onDays().size() < plan.days()
+                    if (addition.onDays().size() < dog.daysFed()
                             && addition.onDays().contains(day + 1)
                             && changes.isFedAlone(dog, day)) {
                         doses.computeIfAbsent(addition.label() + ", " + addition.dose(), key -> new ArrayList<>())

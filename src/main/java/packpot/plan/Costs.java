@@ -34,15 +34,14 @@ final class Costs {
                 .mapToDouble(e -> e.getValue()
                         * costPerGram.getOrDefault(e.getKey().food().id(), 0.0))
                 .sum();
-        double fed = dogs.stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
+        double fed = dogs.stream().mapToDouble(Plan.DogPlan::potGramsInBatch).sum();
         List<Plan.DogCost> perDog = new ArrayList<>();
         for (Plan.DogPlan dog : dogs) {
             double own = dog.additions().stream()
                     .mapToDouble(a -> a.gramsInBatch() * costPerGram.getOrDefault(a.food(), 0.0))
                     .sum();
-            double share = fed == 0 ? 0 : dog.potGramsPerDay() / fed;
-            perDog.add(new Plan.DogCost(
-                    dog.name(), (potCost * share + own) / household.kitchen().days()));
+            double share = fed == 0 ? 0 : dog.potGramsInBatch() / fed;
+            perDog.add(new Plan.DogCost(dog.name(), (potCost * share + own) / dog.daysFed()));
         }
         return new Plan.Cost(till, batch, batch / household.kitchen().days(), perDog);
     }

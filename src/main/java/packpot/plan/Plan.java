@@ -66,6 +66,8 @@ public record Plan(
      * @param energyFound text, memory or owner
      * @param minimumsRaisedBy factor on the profile's minimums; 1 when they stand as published
      * @param batchKcalPerDay what the batch must bring
+     * @param firstDay first day of the batch on which the dog is fed from it, the first being 1
+     * @param daysFed days on which it is fed from the batch
      * @param potGramsPerDay cooked food
      * @param potGramsPerMeal one figure a meal
      * @param scoopPerMeal the largest of them in a measure by volume
@@ -82,6 +84,8 @@ public record Plan(
             String profile,
             double minimumsRaisedBy,
             double batchKcalPerDay,
+            int firstDay,
+            int daysFed,
             int potGramsPerDay,
             List<Integer> potGramsPerMeal,
             String scoopPerMeal,
@@ -89,6 +93,11 @@ public record Plan(
         public DogPlan {
             potGramsPerMeal = List.copyOf(potGramsPerMeal);
             additions = List.copyOf(additions);
+        }
+
+        /** Grams of cooked food over the batch. */
+        public double potGramsInBatch() {
+            return (double) potGramsPerDay * daysFed;
         }
     }
 
@@ -189,7 +198,7 @@ public record Plan(
         }
     }
 
-    /** What one dog's bowls cost a day. */
+    /** What one dog's bowls cost on a day on which it is fed. */
     public record DogCost(String dog, double perDay) {}
 
     /**

@@ -90,12 +90,12 @@ public final class PlanBuilder {
     }
 
     private List<Plan.DogPlan> dogs(double cooked) {
-        int days = household.kitchen().days();
         List<Integer> portions = Rounding.portions(
                 needs.dogs().stream()
-                        .map(dog -> amounts.shares().getOrDefault(dog, 0.0) * cooked / days)
+                        .map(dog -> amounts.shares().getOrDefault(dog, 0.0) * cooked / dog.days())
                         .toList(),
-                cooked / days);
+                needs.dogs().stream().map(DogNeed::days).toList(),
+                cooked);
         List<Plan.DogPlan> dogs = new ArrayList<>();
         for (int i = 0; i < needs.dogs().size(); i++) {
             dogs.add(dog(needs.dogs().get(i), portions.get(i)));
@@ -107,7 +107,9 @@ public final class PlanBuilder {
         List<Integer> meals = Rounding.meals(gramsPerDay, household.kitchen().mealsPerDay());
         double scoopMl = meals.get(0) / household.kitchen().mixDensityGramsPerMl();
         List<Plan.Addition> additions = new ArrayList<>();
-        amounts.doses().getOrDefault(need, Map.of()).forEach((item, count) -> additions.add(addition(item, count)));
+        amounts.doses()
+                .getOrDefault(need, Map.of())
+                .forEach((item, count) -> additions.add(addition(need, item, count)));
         return new Plan.DogPlan(
                 need.dog().name(),
                 need.dog().weightKg(),
@@ -120,30 +122,33 @@ public final class PlanBuilder {
                 need.profile().title(),
                 need.raisedBy(),
                 need.kcalPerDay(),
+                need.firstDay() + 1,
+                need.days(),
                 gramsPerDay,
                 meals,
                 Show.scoop(scoopMl, household.units()),
                 additions);
     }
 
-    private Plan.Addition addition(PantryItem item, int count) {
+    private Plan.Addition addition(DogNeed need, PantryItem item, int count) {
         Supplement supplement = item.food().supplement();
         if (supplement == null) {
             throw new IllegalStateException(item.food().id() + " is no supplement");
         }
-        int days = household.kitchen().days();
+        int days = need.days();
+        int first = need.firstDay() + 1;
         List<Integer> onDays = new ArrayList<>();
         int parts = 1;
         switch (supplement.dosing()) {
             case DAILY -> {
                 parts = count;
-                for (int day = 1; day <= days; day++) {
-                    onDays.add(day);
+                for (int day = 0; day < days; day++) {
+                    onDays.add(first + day);
                 }
             }
             case SPREAD -> {
                 for (int dose = 0; dose < count; dose++) {
-                    onDays.add(1 + dose * days / count);
+                    onDays.add(first + dose * days / count);
                 }
             }
         }

@@ -54,18 +54,28 @@ final class Rounding {
         return Math.min(atMost, item.onHandGrams() + fromShop);
     }
 
-    /** Whole grams a day for each dog, none a gram off its share, together no more than there is. */
-    static List<Integer> portions(List<Double> gramsPerDay, double batchGramsPerDay) {
+    /**
+     * Whole grams a day for each dog, none a gram off its share, together no more than there is.
+     *
+     * @param days on which each is fed
+     */
+    static List<Integer> portions(List<Double> gramsPerDay, List<Integer> days, double batchGrams) {
         List<Integer> portions = new ArrayList<>();
         gramsPerDay.forEach(grams -> portions.add((int) Math.floor(grams + CLOSE_GRAMS_A_DAY)));
-        double left = batchGramsPerDay
-                + CLOSE_GRAMS_A_DAY
-                - portions.stream().mapToInt(Integer::intValue).sum();
-        IntStream.range(0, portions.size())
+        double left = batchGrams;
+        for (int i = 0; i < portions.size(); i++) {
+            left += (CLOSE_GRAMS_A_DAY / portions.size() - portions.get(i)) * days.get(i);
+        }
+        List<Integer> furthestOff = IntStream.range(0, portions.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> portions.get(i) - gramsPerDay.get(i)))
-                .limit((long) Math.max(0, Math.floor(left)))
-                .forEach(i -> portions.set(i, portions.get(i) + 1));
+                .toList();
+        for (int i : furthestOff) {
+            if (days.get(i) <= left) {
+                portions.set(i, portions.get(i) + 1);
+                left -= days.get(i);
+            }
+        }
         return portions;
     }
 

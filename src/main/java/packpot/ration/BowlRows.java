@@ -50,8 +50,8 @@ final class BowlRows {
                     Avoiding.add(build, dog.dog(), addition, count);
                 }
                 kinds.add(1, choice);
-                grams.add(build.doseGrams(addition), count);
-                kcal.add(build.doseGrams(addition) * addition.kcalPerGram(), count);
+                grams.add(build.doseGrams(addition, dog), count);
+                kcal.add(build.doseGrams(addition, dog) * addition.kcalPerGram(), count);
             }
             limits(build, dog, kinds, grams, kcal);
         }
@@ -78,13 +78,13 @@ final class BowlRows {
     private static double mostDoses(Build build, DogNeed dog, Prepared addition) {
         Supplement supplement = addition.item().food().supplement();
         boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
-        double counted = spread ? build.days() : supplement == null ? 0 : supplement.mostDosesPerDay();
+        double counted = spread ? dog.days() : supplement == null ? 0 : supplement.mostDosesPerDay();
         if (build.limitsAsRows) {
             return counted;
         }
         double inReach = addition.item().outOfStock() ? addition.item().onHandGrams() : Double.POSITIVE_INFINITY;
-        double bearable = Bearable.grams(build, addition, dog, dog.kcalPerDay() * build.days());
-        double most = Math.floor(Math.min(inReach, bearable) / build.doseGrams(addition));
+        double bearable = Bearable.grams(build, addition, dog, dog.kcalPerBatch());
+        double most = Math.floor(Math.min(inReach, bearable) / build.doseGrams(addition, dog));
         return Math.min(most, counted);
     }
 
@@ -128,7 +128,7 @@ final class BowlRows {
                 1,
                 new Expression().add(perPercent, grams).add(perPercent * build.share(dog), build.cookedGrams));
         if (!kcal.isEmpty()) {
-            double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerDay() * build.days();
+            double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerBatch();
             var energyRow = build.model.atMost(
                     "energy of additions for " + name,
                     kcal,
@@ -145,7 +145,7 @@ final class BowlRows {
                     100 * shape.additionsMostEnergyShare(),
                     "% of the bowl's energy",
                     1,
-                    dog.kcalPerDay() * build.days() / 100);
+                    dog.kcalPerBatch() / 100);
         }
     }
 }

@@ -105,7 +105,7 @@ final class Build {
 
     /** kcal that the whole batch must bring. */
     double batchKcal() {
-        return needs.kcalPerDay() * days();
+        return needs.kcalPerBatch();
     }
 
     double mostCookedGrams() {
@@ -132,14 +132,14 @@ final class Build {
         return shares.getOrDefault(dog, 0.0);
     }
 
-    /** Grams of one dose of a bowl addition over the batch: a daily dose is given on every day. */
-    double doseGrams(Prepared addition) {
+    /** Grams of one dose of a bowl addition over the batch: a daily dose is given on every day that the dog is there. */
+    double doseGrams(Prepared addition, DogNeed dog) {
         Supplement supplement = addition.item().food().supplement();
         if (supplement == null) {
             throw new IllegalStateException(addition.item().food().id() + " is no supplement");
         }
         return switch (supplement.dosing()) {
-            case DAILY -> supplement.smallestDoseGrams() * days();
+            case DAILY -> supplement.smallestDoseGrams() * dog.days();
             case SPREAD -> supplement.smallestDoseGrams();
         };
     }
@@ -194,7 +194,7 @@ final class Build {
         Expression sum = new Expression().add(share(dog), potNutrient(nutrient, againstMaximum));
         dosesOf(dog)
                 .forEach((addition, count) ->
-                        sum.add(addition.nutrientPerGram(nutrient, againstMaximum) * doseGrams(addition), count));
+                        sum.add(addition.nutrientPerGram(nutrient, againstMaximum) * doseGrams(addition, dog), count));
         return sum;
     }
 }

@@ -49,7 +49,7 @@ final class DogRows {
                 (food, variable) -> grams.add(food.item().equals(item) ? build.share(dog) : 0, variable));
         build.dosesOf(dog)
                 .forEach((addition, count) ->
-                        grams.add(addition.item().equals(item) ? build.doseGrams(addition) : 0, count));
+                        grams.add(addition.item().equals(item) ? build.doseGrams(addition, dog) : 0, count));
         if (grams.isEmpty()) {
             return;
         }
@@ -59,12 +59,7 @@ final class DogRows {
                 words,
                 grams.add(-most * (1 - build.rules().roundingReserve()) / 1000, dogKcal(build, dog)),
                 0,
-                wish(
-                        Wish.Kind.FOOD_LIMIT,
-                        dog,
-                        item.food().label(),
-                        words,
-                        most * dog.kcalPerDay() * build.days() / 1000));
+                wish(Wish.Kind.FOOD_LIMIT, dog, item.food().label(), words, most * dog.kcalPerBatch() / 1000));
         build.slope(
                 row,
                 most,
@@ -75,13 +70,13 @@ final class DogRows {
 
     private static void energy(Build build, DogNeed dog) {
         String name = dog.dog().name();
-        double target = dog.kcalPerDay() * build.days();
+        double target = dog.kcalPerBatch();
         Variable kcal =
                 build.model.variable("kcal of " + name, 0, build.limitsAsRows ? Double.POSITIVE_INFINITY : 2 * target);
         build.dogKcal.put(dog, kcal);
         Expression sum = new Expression().add(-1, kcal).add(build.share(dog), build.potKcal);
         build.dosesOf(dog)
-                .forEach((addition, count) -> sum.add(addition.kcalPerGram() * build.doseGrams(addition), count));
+                .forEach((addition, count) -> sum.add(addition.kcalPerGram() * build.doseGrams(addition, dog), count));
         build.model.equal("kcal of " + name, sum, 0, null);
         double band = build.rules().energyBand();
         var row = build.model.row(
@@ -109,7 +104,7 @@ final class DogRows {
         Nutrient nutrient = build.knowledge.nutrients().get(limit.nutrient());
         double reserve = build.rules().roundingReserve();
         double margin = build.rules().margin();
-        double batchThousands = dog.kcalPerDay() * build.days() / 1000;
+        double batchThousands = dog.kcalPerBatch() / 1000;
         Variable kcal = dogKcal(build, dog);
         String words = words(dog, nutrient.label(), requirement, nutrient.unit() + " per 1000 kcal");
         double size = requirement.per1000Kcal() * batchThousands;
@@ -188,7 +183,7 @@ final class DogRows {
         Expression difference = build.dogNutrient(dog, ratio.numerator(), most)
                 .add(-limit, build.dogNutrient(dog, ratio.denominator(), !most));
         String words = words(dog, ratio.label(), requirement, ": 1");
-        Wish wish = wish(Wish.Kind.RATIO, dog, ratio.label(), words, dog.kcalPerDay() * build.days() / 1000);
+        Wish wish = wish(Wish.Kind.RATIO, dog, ratio.label(), words, dog.kcalPerBatch() / 1000);
         var row =
                 most ? build.model.atMost(words, difference, 0, wish) : build.model.atLeast(words, difference, 0, wish);
         double step = Lever.handy(requirement.per1000Kcal());

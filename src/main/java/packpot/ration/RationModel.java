@@ -235,7 +235,7 @@ public final class RationModel {
         double[] sum = {0};
         build.dosesOf(dog)
                 .forEach((addition, variable) ->
-                        sum[0] += solution.value(variable) * build.doseGrams(addition) * addition.kcalPerGram());
+                        sum[0] += solution.value(variable) * build.doseGrams(addition, dog) * addition.kcalPerGram());
         return sum[0];
     }
 }

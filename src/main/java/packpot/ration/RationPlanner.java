@@ -89,8 +89,7 @@ public final class RationPlanner {
                 return new Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
             }
             boolean last = round == MOST_ROUNDS || seconds >= limits.seconds();
-            Map<DogNeed, Double> next =
-                    shares(needs, model, found, household.kitchen().days());
+            Map<DogNeed, Double> next = shares(needs, model, found);
             if (!last && !settled(shares, next)) {
                 shares = next;
                 continue;
@@ -171,13 +170,13 @@ public final class RationPlanner {
     /** The shares when no addition carries energy. */
     public static Map<DogNeed, Double> sharesByNeed(Needs needs) {
         Map<DogNeed, Double> shares = new LinkedHashMap<>();
-        needs.dogs().forEach(dog -> shares.put(dog, dog.kcalPerDay() / needs.kcalPerDay()));
+        needs.dogs().forEach(dog -> shares.put(dog, dog.kcalPerBatch() / needs.kcalPerBatch()));
         return shares;
     }
 
-    private static Map<DogNeed, Double> shares(Needs needs, RationModel model, Solution solution, int days) {
+    private static Map<DogNeed, Double> shares(Needs needs, RationModel model, Solution solution) {
         Map<DogNeed, Double> fromPot = new LinkedHashMap<>();
-        needs.dogs().forEach(dog -> fromPot.put(dog, dog.kcalPerDay() * days - model.additionKcal(dog, solution)));
+        needs.dogs().forEach(dog -> fromPot.put(dog, dog.kcalPerBatch() - model.additionKcal(dog, solution)));
         double all = fromPot.values().stream().mapToDouble(Double::doubleValue).sum();
         fromPot.replaceAll((dog, kcal) -> kcal / all);
         return fromPot;

@@ -251,7 +251,7 @@ final class RecipeRows {
                 }
                 for (Map.Entry<Prepared, Variable> given : build.dosesOf(dog).entrySet()) {
                     if (given.getKey().item().equals(addition.item())) {
-                        double doses = addition.gramsPerDay() * recipe.days() / build.doseGrams(given.getKey());
+                        double doses = addition.gramsPerDay() * recipe.days() / build.doseGrams(given.getKey(), dog);
                         action.with(addition, given.getValue(), doses);
                     }
                 }

@@ -95,14 +95,12 @@ final class StockRows {
                 found[0] = food;
             }
         });
-        build.doses
-                .values()
-                .forEach(doses -> doses.forEach((addition, count) -> {
-                    if (addition.item().equals(item)) {
-                        used.add(build.doseGrams(addition), count);
-                        found[0] = addition;
-                    }
-                }));
+        build.doses.forEach((dog, doses) -> doses.forEach((addition, count) -> {
+            if (addition.item().equals(item)) {
+                used.add(build.doseGrams(addition, dog), count);
+                found[0] = addition;
+            }
+        }));
         return found[0];
     }
 

@@ -56,7 +56,7 @@ final class MendedPlanText {
         for (Plan.DogPlan dog : plan.dogs()) {
             bowls.row(dog.name(), String.format(Locale.ROOT, "%,d g a day of the cooked pot", dog.potGramsPerDay()));
             for (Plan.Addition addition : dog.additions()) {
-                bowls.row("", "+ " + addition.label() + ": " + addition.dose() + when(addition, plan.days()));
+                bowls.row("", "+ " + addition.label() + ": " + addition.dose() + when(addition, dog.daysFed()));
             }
         }
         page.table(bowls);

@@ -64,6 +64,7 @@ public final class SessionsReport {
         cost.put("noPlanBelow", plan.cost().noPlanBelow());
         cost.put("gapShare", plan.cost().gapShare());
         data.put("cost", cost);
+        data.put("bags", plan.sessions().stream().map(HorizonPlan.Session::bags).toList());
         data.put(
                 "batches",
                 plan.sessions().stream().map(HorizonPlan.Session::plan).toList());

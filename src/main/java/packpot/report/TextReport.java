@@ -181,12 +181,19 @@ public final class TextReport {
         title("Into the bowls, " + plan.mealsPerDay() + (plan.mealsPerDay() == 1 ? " meal" : " meals") + " a day");
         TextTable table = new TextTable("ll");
         for (Plan.DogPlan dog : plan.dogs()) {
-            table.row(dog.name(), meals(dog) + ", about " + dog.scoopPerMeal() + " of the mix a meal");
+            table.row(dog.name(), meals(dog) + ", about " + dog.scoopPerMeal() + " of the mix a meal" + whenFed(dog));
             for (Plan.Addition addition : dog.additions()) {
-                table.row("", "+ " + addition.label() + ": " + addition.dose() + ", " + when(addition));
+                table.row("", "+ " + addition.label() + ": " + addition.dose() + ", " + when(dog, addition));
             }
         }
         text.append(table.render("  ", WIDTH));
+    }
+
+    /** Nothing for a dog that is there on all days. */
+    private String whenFed(Plan.DogPlan dog) {
+        return dog.daysFed() == plan.days()
+                ? ""
+                : ", on days " + dog.firstDay() + " to " + (dog.firstDay() + dog.daysFed() - 1) + " of " + plan.days();
     }
 
     private static String meals(Plan.DogPlan dog) {
@@ -202,8 +209,8 @@ public final class TextReport {
                         + " g";
     }
 
-    private String when(Plan.Addition addition) {
-        return addition.onDays().size() == plan.days()
+    private static String when(Plan.DogPlan dog, Plan.Addition addition) {
+        return addition.onDays().size() == dog.daysFed()
                 ? "once a day"
                 : "on day" + (addition.onDays().size() == 1 ? " " : "s ")
                         + String.join(

@@ -127,6 +127,8 @@ class SmuggledFoodTest {
                 dog.profile(),
                 dog.minimumsRaisedBy(),
                 dog.batchKcalPerDay(),
+                dog.firstDay(),
+                dog.daysFed(),
                 dog.potGramsPerDay(),
                 dog.potGramsPerMeal(),
                 dog.scoopPerMeal(),

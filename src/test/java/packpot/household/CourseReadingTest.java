@@ -78,7 +78,8 @@ class CourseReadingTest {
         Household household = Scenarios.read(Scenarios.with("/dogs/0", "'leaves': '2026-03-17'"));
         assertThat(household.dogs()).hasSize(1);
         assertThat(household.cautions())
-                .anyMatch(each -> each.contains("Moss leaves on 2026-03-17") && each.contains("4 days of them"));
+                .anyMatch(each ->
+                        each.contains("Moss leaves on 2026-03-17") && each.contains("planned for on 10 days of 14"));
         assertThat(Scenarios.read(Scenarios.with("/dogs/0", "'leaves': '2026-03-21'"))
                         .cautions())
                 .noneMatch(each -> each.contains("leaves"));

@@ -70,7 +70,7 @@ class RoundingTest {
         for (double first = 100; first < 101; first += 0.07) {
             for (double second = 20; second < 21; second += 0.09) {
                 double batch = first + second;
-                assertThat(Rounding.portions(List.of(first, second), batch).stream()
+                assertThat(Rounding.portions(List.of(first, second), List.of(1, 1), batch).stream()
                                 .mapToInt(Integer::intValue)
                                 .sum())
                         .isLessThanOrEqualTo((int) Math.floor(batch + 1e-3));
@@ -81,7 +81,8 @@ class RoundingTest {
     @Test
     void roundingTakesNoWholeGramFromAnyDog() {
         List<Double> shares = List.of(130.6, 50.6, 40.6, 30.6, 20.6);
-        List<Integer> portions = Rounding.portions(shares, 273);
+        List<Integer> portions =
+                Rounding.portions(shares, shares.stream().map(share -> 1).toList(), 273);
         for (int i = 0; i < shares.size(); i++) {
             assertThat((double) portions.get(i)).isCloseTo(shares.get(i), within(0.999));
         }

@@ -21,7 +21,7 @@ class BowlRowsTest {
 
     @Test
     void aDailyDoseIsGivenOnEveryDayOfTheBatch() {
-        assertThat(build.doseGrams(Tiny.find(build.dosesOf(Tiny.dog(build, "Ash")), ZINC)))
+        assertThat(build.doseGrams(Tiny.find(build.dosesOf(Tiny.dog(build, "Ash")), ZINC), Tiny.dog(build, "Ash")))
                 .isCloseTo(10 * supplement(ZINC).smallestDoseGrams(), within(1e-12));
         assertThat(variable(build, ZINC + " for Ash doses").integer()).isTrue();
         assertThat(variable(build, ZINC + " for Ash doses").upper()).isBetween(1.0, 12.0);
@@ -29,7 +29,7 @@ class BowlRowsTest {
 
     @Test
     void aSpreadDoseIsGivenAtMostOnceADay() {
-        assertThat(build.doseGrams(Tiny.find(build.dosesOf(Tiny.dog(build, "Ash")), DROPS)))
+        assertThat(build.doseGrams(Tiny.find(build.dosesOf(Tiny.dog(build, "Ash")), DROPS), Tiny.dog(build, "Ash")))
                 .isEqualTo(supplement(DROPS).smallestDoseGrams());
         assertThat(variable(build, DROPS + " for Ash doses").upper()).isBetween(1.0, 10.0);
     }
