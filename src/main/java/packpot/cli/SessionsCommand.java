@@ -18,7 +18,6 @@ import packpot.plan.FeedingCalendar;
 import packpot.report.CalendarFile;
 import packpot.report.CalendarReport;
 import packpot.report.SessionsReport;
-import packpot.report.TextReport;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -94,9 +93,7 @@ final class SessionsCommand extends ScenarioCommand {
         if (part.equals(CALENDAR)) {
             return CalendarReport.text(calendar, findings, plan.household().units());
         }
-        HorizonPlan.Session session =
-                plan.sessions().get(batch(part, plan.sessions().size()) - 1);
-        return TextReport.of(session.plan(), session.verdict(), plan.household().units());
+        return SessionsReport.batch(plan, batch(part, plan.sessions().size()));
     }
 
     /** The number of a batch that is to be shown. */

@@ -24,11 +24,15 @@ public final class CalendarReport {
      * @param findings what the check of the calendar found wrong; empty when nothing is
      */
     public static String text(FeedingCalendar calendar, List<Finding> findings, UnitSystem units) {
+        boolean several = calendar.events().stream()
+                        .filter(event -> event.kind() == FeedingCalendar.Kind.COOK)
+                        .count()
+                > 1;
         Page page = new Page()
                 .heading(calendar.household(), 1)
-                .paragraph("Calendar of the batch cooked on " + LONG.format(calendar.start()) + "; it feeds "
-                        + calendar.days() + (calendar.days() == 1 ? " day" : " days") + ", to "
-                        + LONG.format(calendar.lastDay()))
+                .paragraph((several ? "Calendar from " : "Calendar of the batch cooked on ")
+                        + LONG.format(calendar.start()) + "; it feeds " + calendar.days()
+                        + (calendar.days() == 1 ? " day" : " days") + ", to " + LONG.format(calendar.lastDay()))
                 .paragraph(
                         findings.isEmpty()
                                 ? "Checked: enough food ready on every day, and no bag kept too long"

@@ -46,6 +46,18 @@ public final class SessionsReport {
         return new SessionsReport(plan, findings).write();
     }
 
+    /**
+     * One batch in full.
+     *
+     * @param number of the batch, the first being 1
+     */
+    public static String batch(HorizonPlan plan, int number) {
+        HorizonPlan.Session session = plan.sessions().get(number - 1);
+        String aim =
+                "Batch " + number + " of " + plan.sessions().size() + ", planned for the least cost of all together";
+        return TextReport.of(session.plan(), session.verdict(), plan.household().units(), aim);
+    }
+
     /** For programs; the fields are described in models/sessions.schema.json. */
     public static String json(HorizonPlan plan, FeedingCalendar calendar, List<Finding> findings) {
         Map<String, Object> data = new LinkedHashMap<>();
