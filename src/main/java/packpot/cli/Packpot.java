@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             WhyNotCommand.class,
             CalendarCommand.class,
             SessionsCommand.class,
+            PotsCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

@@ -10,12 +10,12 @@ import packpot.household.PantryItem;
 import packpot.plan.Plan;
 
 /** What is left of a household's means once a plan is carried out. Left-over parts of packs are not counted on. */
-final class Rest {
+public final class Rest {
 
     private Rest() {}
 
     /** For another pot on the same cook day: what is on hand, money, bags and freezer are shared. */
-    static Household sameDay(Household household, Plan plan) {
+    public static Household sameDay(Household household, Plan plan) {
         Kitchen kitchen = household.kitchen();
         Integer bags = kitchen.mostBags();
         Freezer freezer = kitchen.freezer();

@@ -87,7 +87,7 @@ record Stock(Map<String, Double> grams, Map<String, Double> boughtGrams, boolean
     }
 
     /** By the rule that every plan is priced by. */
-    private static double worthPerGram(PantryItem item, Household household) {
+    static double worthPerGram(PantryItem item, Household household) {
         if (item.food().isSupplement()) {
             return item.pricePerGram();
         }

@@ -1,0 +1,161 @@
+package packpot.horizon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import packpot.Demo;
+import packpot.audit.PlanAudit;
+import packpot.dog.Dog;
+import packpot.household.Household;
+import packpot.household.PantryItem;
+import packpot.plan.Plan;
+import packpot.solver.OrToolsSolver;
+import packpot.solver.SolveLimits;
+
+/** Dogs parted over pots. */
+class PotsTest {
+    private static final double GAP = 0.002;
+    private static final SolveLimits LIMITS = new SolveLimits(200, GAP);
+    private static final Household HOUSEHOLD =
+            Demo.planned(Demo.file("growing-puppy")).household();
+    private static List<Pots.UpTo> found;
+
+    private static List<Pots.UpTo> find(Household household) {
+        return new Pots(household, Demo.knowledge(), new OrToolsSolver(), LIMITS).find(3);
+    }
+
+    private static Pots.Way way(List<Pots.UpTo> all, int pots) {
+        Pots.Way way = all.get(pots - 1).exactly();
+        assertThat(way).isNotNull();
+        return java.util.Objects.requireNonNull(way);
+    }
+
+    @BeforeAll
+    static void partTheDogs() {
+        found = find(HOUSEHOLD);
+    }
+
+    /** Numbers of partitions of a set: Bell numbers 1, 2, 5, 15, 52; of four into at most two: 8. */
+    @Test
+    void everyWayToPartThemIsThereOnce() {
+        int[] bell = {1, 2, 5, 15, 52};
+        for (int n = 1; n <= 5; n++) {
+            List<Integer> all = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                all.add(i);
+            }
+            assertThat(Pots.partings(all, n)).hasSize(bell[n - 1]).doesNotHaveDuplicates();
+        }
+        assertThat(Pots.partings(List.of(1, 2, 3, 4), 2)).hasSize(8);
+    }
+
+    @Test
+    void onePotIsThePlan() {
+        assertThat(way(found, 1).cost())
+                .isCloseTo(
+                        Demo.planned(Demo.file("growing-puppy")).plan().cost().ofTheBatch(),
+                        org.assertj.core.data.Percentage.withPercentage(0.5));
+    }
+
+    @Test
+    void everyPotPassesItsAudit() {
+        for (Pots.UpTo upTo : found) {
+            for (Pots.Pot pot : way(found, upTo.pots()).pots()) {
+                assertThat(PlanAudit.check(pot.plan(), pot.household(), Demo.knowledge())
+                                .findings())
+                        .isEmpty();
+            }
+        }
+        assertThat(found).hasSize(2);
+        assertThat(way(found, 2).pots())
+                .flatExtracting(pot -> pot.plan().dogs())
+                .extracting(Plan.DogPlan::name)
+                .containsExactlyInAnyOrder("Thistle", "Wren");
+    }
+
+    @Test
+    void onePotMoreNeverCostsMoreAndNoneIsBelowTheBound() {
+        double before = Double.POSITIVE_INFINITY;
+        for (Pots.UpTo upTo : found) {
+            Pots.Way best = java.util.Objects.requireNonNull(upTo.best());
+            assertThat(best.cost()).isLessThanOrEqualTo(before);
+            assertThat(upTo.noneBelow()).isPositive().isLessThanOrEqualTo(best.cost());
+            before = best.cost();
+        }
+    }
+
+    /** What the second pot takes out of the house is what was there, and what the first one opened. */
+    @Test
+    void packsAreSharedAndNothingIsUsedTwice() {
+        List<Pots.Pot> pots = way(found, 2).pots();
+        for (PantryItem item : pots.get(1).household().pantry()) {
+            double left = HOUSEHOLD.pantry().stream()
+                    .filter(each -> each.food().equals(item.food()))
+                    .mapToDouble(PantryItem::onHandGrams)
+                    .sum();
+            for (Plan.Purchase line : pots.get(0).plan().shopping()) {
+                if (line.food().equals(item.food().id())) {
+                    left += line.usedGrams() - line.fromHandGrams() + line.leftOverGrams() - line.usedGrams();
+                }
+            }
+            assertThat(item.onHandGrams())
+                    .as(item.food().label())
+                    .isCloseTo(left, org.assertj.core.data.Offset.offset(1e-6));
+        }
+        assertThat(pots.get(1).plan().shopping()).anyMatch(line -> line.fromHandGrams() > 0);
+    }
+
+    @Test
+    void theOrderOfDogsChangesNothing() {
+        List<Dog> dogs = new ArrayList<>(HOUSEHOLD.dogs());
+        Collections.reverse(dogs);
+        List<Pots.UpTo> other = find(HOUSEHOLD.withDogs(dogs));
+        for (int pots = 1; pots <= 2; pots++) {
+            assertThat(way(other, pots).cost())
+                    .isCloseTo(way(found, pots).cost(), org.assertj.core.data.Percentage.withPercentage(100 * 3 * GAP));
+        }
+    }
+
+    /** What one dog must not get, the other eats from a pot of its own; in one pot nobody gets it. */
+    @Test
+    void whatOneDogAvoidsTheOtherGetsFromItsOwnPot() {
+        Household household = HOUSEHOLD.withPantry(HOUSEHOLD.pantry().stream()
+                .map(item -> item.food().label().startsWith("chicken thigh") ? item.withMustUse(1500) : item)
+                .toList());
+        List<Dog> dogs = household.dogs().stream()
+                .map(dog -> dog.name().equals("Wren") ? avoiding(dog, "chicken") : dog)
+                .toList();
+        List<Pots.UpTo> parted = find(household.withDogs(dogs));
+        assertThat(chicken(way(parted, 1).pots().get(0))).isFalse();
+        for (Pots.Pot pot : way(parted, 2).pots()) {
+            assertThat(chicken(pot)).isEqualTo(pot.plan().dogs().get(0).name().equals("Thistle"));
+        }
+    }
+
+    private static boolean chicken(Pots.Pot pot) {
+        return pot.plan().pot().stream().anyMatch(food -> food.label().startsWith("chicken"));
+    }
+
+    private static Dog avoiding(Dog dog, String food) {
+        return new Dog(
+                dog.name(),
+                dog.weightKg(),
+                dog.ageDays(),
+                dog.expectedAdultKg(),
+                dog.sex(),
+                dog.neutered(),
+                dog.activity(),
+                dog.conditionScore(),
+                dog.goalKg(),
+                dog.reproduction(),
+                dog.vetKcalPerDay(),
+                dog.otherKcalPerDay(),
+                List.of(food),
+                dog.profile(),
+                dog.course());
+    }
+}
