@@ -114,7 +114,30 @@ public record Needs(List<DogNeed> dogs) {
 
     /** kcal that the whole batch must bring. */
     public double kcalPerBatch() {
-        return dogs.stream().mapToDouble(DogNeed::kcalPerBatch).sum();
+        return kcalPerLongDay() * longestDays();
+    }
+
+    /** Share of the batch's energy that one dog must get. */
+    public double share(DogNeed dog) {
+        return partOfDays(dog) * dog.kcalPerDay() / kcalPerLongDay();
+    }
+
+    /**
+     * Spread over the days of the dog that is there longest. Where all are there on the same days this is the plain sum of
+     * a day, to the last digit: a solver may answer a model that differs in the last digit with another plan as good.
+     */
+    private double kcalPerLongDay() {
+        return dogs.stream()
+                .mapToDouble(dog -> partOfDays(dog) * dog.kcalPerDay())
+                .sum();
+    }
+
+    private double partOfDays(DogNeed dog) {
+        return (double) dog.days() / longestDays();
+    }
+
+    private int longestDays() {
+        return dogs.stream().mapToInt(DogNeed::days).max().orElse(0);
     }
 
     /** kcal that the batch must bring on a day on which all dogs are there. */

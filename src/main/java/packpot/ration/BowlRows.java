@@ -128,7 +128,7 @@ final class BowlRows {
                 1,
                 new Expression().add(perPercent, grams).add(perPercent * build.share(dog), build.cookedGrams));
         if (!kcal.isEmpty()) {
-            double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerBatch();
+            double mostKcal = shape.additionsMostEnergyShare() * dog.kcalPerDay() * dog.days();
             var energyRow = build.model.atMost(
                     "energy of additions for " + name,
                     kcal,

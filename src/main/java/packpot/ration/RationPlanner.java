@@ -170,7 +170,7 @@ public final class RationPlanner {
     /** The shares when no addition carries energy. */
     public static Map<DogNeed, Double> sharesByNeed(Needs needs) {
         Map<DogNeed, Double> shares = new LinkedHashMap<>();
-        needs.dogs().forEach(dog -> shares.put(dog, dog.kcalPerBatch() / needs.kcalPerBatch()));
+        needs.dogs().forEach(dog -> shares.put(dog, needs.share(dog)));
         return shares;
     }
 
