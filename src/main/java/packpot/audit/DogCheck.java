@@ -41,7 +41,7 @@ final class DogCheck {
     }
 
     /** Days of the batch on which the dog is there, reckoned from its dates. */
-    private int daysThere(Dog dog) {
+    int daysThere(Dog dog) {
         Integer comes = dog.course().comesDay();
         Integer leaves = dog.course().leavesDay();
         int from = comes == null ? 0 : Math.max(0, comes);

@@ -29,21 +29,25 @@ public final class PlanAudit {
         new KitchenCheck(household, plan, pantry, findings).check();
         DogCheck dogCheck = new DogCheck(household, knowledge, plan, pantry, findings);
         List<DogAudit> dogs = new ArrayList<>();
+        int there = 0;
         for (Dog dog : household.dogs()) {
+            boolean fed = dogCheck.daysThere(dog) > 0;
+            there += fed ? 1 : 0;
             List<Plan.DogPlan> bowls = plan.dogs().stream()
                     .filter(each -> each.name().equals(dog.name()))
                     .toList();
-            if (bowls.size() == 1) {
+            if (fed && bowls.size() == 1) {
                 dogs.add(dogCheck.check(dog, bowls.get(0)));
-            } else {
-                findings.add(new Finding(dog.name(), "has " + bowls.size() + " portions in the plan"));
+            } else if (fed || !bowls.isEmpty()) {
+                findings.add(new Finding(
+                        dog.name(),
+                        "has " + bowls.size() + " portions in the plan"
+                                + (fed ? "" : ", and is there on none of its days")));
             }
         }
-        if (plan.dogs().size() != household.dogs().size()) {
-            findings.add(new Finding(
-                    "dogs",
-                    "the plan feeds " + plan.dogs().size() + " dogs, the household has "
-                            + household.dogs().size()));
+        if (plan.dogs().size() != there) {
+            findings.add(
+                    new Finding("dogs", "the plan feeds " + plan.dogs().size() + " dogs, the household has " + there));
         }
         proof(plan.proof(), findings);
         return new Verdict(findings, dogs);

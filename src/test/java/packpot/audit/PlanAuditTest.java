@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Demo;
+import packpot.dog.Course;
+import packpot.dog.Dog;
 import packpot.household.Household;
 import packpot.plan.Plan;
 
@@ -49,6 +51,19 @@ class PlanAuditTest {
             }
         });
         assertThat(unnoticed).isEmpty();
+    }
+
+    /** The same for a dog that is there on days 3 to 9 of 14 alone. */
+    @Test
+    void noticesEveryPlantedErrorWhereADogComesAndLeaves() {
+        Household all = Demo.planned("three-adults").household();
+        List<Dog> dogs = all.dogs().stream()
+                .map(dog ->
+                        dog.name().equals("Moss") ? dog.withCourse(new Course(List.of(), null, null, 2, 9, null)) : dog)
+                .toList();
+        Demo.Planned demo = Demo.plan(all.withDogs(dogs));
+        assertThat(demo.verdict().findings()).isEmpty();
+        noticesEveryPlantedError(demo);
     }
 
     @Test

@@ -7,10 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.audit.CalendarCheck;
+import packpot.audit.PlanAudit;
 import packpot.dog.Course;
 import packpot.dog.Dog;
 import packpot.explain.Planner;
 import packpot.household.Household;
+import packpot.needs.DogNeed;
+import packpot.needs.Needs;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 
@@ -82,8 +85,74 @@ class DogsInTheMiddleTest {
 
     @Test
     void theAuditFindsADogThatIsFedOnOtherDays() {
-        assertThat(packpot.audit.PlanAudit.check(LEAVES.plan(), COMES.household(), Demo.knowledge())
+        assertThat(PlanAudit.check(LEAVES.plan(), COMES.household(), Demo.knowledge())
                         .findings())
                 .anySatisfy(finding -> assertThat(finding.message()).contains("is there on 10 days"));
+    }
+
+    @Test
+    void itsShareIsByEnergyAndDays() {
+        Needs needs = Needs.of(LEAVES.household(), Demo.knowledge());
+        DogNeed moss = needs.dogs().stream()
+                .filter(need -> need.dog().name().equals("Moss"))
+                .findFirst()
+                .orElseThrow();
+        double all = needs.dogs().stream()
+                .mapToDouble(need -> need.kcalPerDay() * need.days())
+                .sum();
+        assertThat(moss.days()).isEqualTo(5);
+        assertThat(needs.share(moss)).isCloseTo(moss.kcalPerDay() * 5 / all, within(1e-12));
+        assertThat(needs.kcalPerBatch()).isCloseTo(all, within(1e-6));
+        assertThat(needs.dogs().stream().mapToDouble(needs::share).sum()).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void gramsThatGoInAreGramsThatComeOut() {
+        for (Plan plan : List.of(LEAVES.plan(), COMES.plan())) {
+            double fed = plan.dogs().stream()
+                    .mapToDouble(dog -> (double) dog.potGramsPerDay() * dog.daysFed())
+                    .sum();
+            assertThat(fed).isLessThanOrEqualTo(plan.batch().cookedGrams() + 0.01);
+            assertThat(fed + plan.batch().spareGrams()).isCloseTo(plan.batch().cookedGrams(), within(0.01));
+            double paid = 0;
+            for (Plan.DogPlan dog : plan.dogs()) {
+                paid += dog.daysFed()
+                        * plan.cost().perDogPerDay().stream()
+                                .filter(cost -> cost.dog().equals(dog.name()))
+                                .mapToDouble(Plan.DogCost::perDay)
+                                .sum();
+            }
+            assertThat(paid).isCloseTo(plan.cost().ofTheBatch(), within(1e-6));
+        }
+    }
+
+    /** A model that differs in its last digit may be answered with another plan. */
+    @Test
+    void withoutSuchDogsTheSharesAreThoseOfADayToTheLastDigit() {
+        Needs needs = Needs.of(ALL_DAYS, Demo.knowledge());
+        double day = needs.kcalPerDay();
+        assertThat(needs.kcalPerBatch()).isEqualTo(day * ALL_DAYS.kitchen().days());
+        assertThat(needs.dogs()).allMatch(dog -> needs.share(dog) == dog.kcalPerDay() / day);
+    }
+
+    @Test
+    void aDogThatIsThereOnNoDayOfTheBatchIsNotPlannedFor() {
+        Planner.Result.Planned planned = planned("Moss", 14, null);
+        assertThat(Needs.of(planned.household(), Demo.knowledge()).dogs())
+                .extracting(need -> need.dog().name())
+                .containsExactly("Bramble", "Pip");
+        assertThat(planned.verdict().findings()).isEmpty();
+        assertThat(PlanAudit.check(LEAVES.plan(), planned.household(), Demo.knowledge())
+                        .findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("none of its days"));
+    }
+
+    @Test
+    void theAuditFindsADogThatIsFedADayTooLongThoughThePlanSaysSo() {
+        Planner.Result.Planned longer = planned("Moss", null, 6);
+        assertThat(longer.verdict().findings()).isEmpty();
+        assertThat(PlanAudit.check(longer.plan(), LEAVES.household(), Demo.knowledge())
+                        .findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("is there on 5 days"));
     }
 }
