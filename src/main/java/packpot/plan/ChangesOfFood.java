@@ -45,10 +45,14 @@ final class ChangesOfFood {
     private void steps(Plan.DogPlan portion, Dog dog, Transition change, List<FeedingCalendar.Event> events) {
         for (int day = 0; day <= Math.min(change.fullDay(), plan.days() - 1); day++) {
             double share = change.shareOn(day);
-            boolean begins = day == 0 || share > change.shareOn(day - 1);
+            boolean first = day == portion.firstDay() - 1;
+            boolean begins = first || share > change.shareOn(day - 1);
             if (begins && dog.course().isThere(day)) {
                 int end = day;
-                while (share < 1 && end + 1 < plan.days() && change.shareOn(end + 1) <= share) {
+                while (share < 1
+                        && end + 1 < plan.days()
+                        && dog.course().isThere(end + 1)
+                        && change.shareOn(end + 1) <= share) {
                     end++;
                 }
                 events.add(new FeedingCalendar.Event(
@@ -56,7 +60,7 @@ final class ChangesOfFood {
                         FeedingCalendar.Kind.CHANGE_OF_FOOD,
                         portion.name(),
                         title(portion, dog, change, day, end),
-                        details(portion, share, day),
+                        details(portion, share, first),
                         List.of()));
             }
         }
@@ -78,12 +82,12 @@ final class ChangesOfFood {
                 + change.from() + ".";
     }
 
-    private List<String> details(Plan.DogPlan portion, double share, int day) {
+    private List<String> details(Plan.DogPlan portion, double share, boolean first) {
         List<String> details = new ArrayList<>();
         if (!portion.additions().isEmpty() && share >= 1) {
             details.add("Its additions to the bowl begin today.");
         }
-        if (day == 0 && share < 1) {
+        if (first && share < 1) {
             details.add("Go back one step for " + days((int) figures.number("transitionPauseDays", "max"))
                     + " if it vomits, has loose stool or refuses.");
             if (!portion.additions().isEmpty()) {

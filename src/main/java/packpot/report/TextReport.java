@@ -191,8 +191,11 @@ public final class TextReport {
 
     /** Nothing for a dog that is there on all days. */
     private String whenFed(Plan.DogPlan dog) {
-        return dog.daysFed() == plan.days()
-                ? ""
+        if (dog.daysFed() == plan.days()) {
+            return "";
+        }
+        return dog.daysFed() == 1
+                ? ", on day " + dog.firstDay() + " of " + plan.days()
                 : ", on days " + dog.firstDay() + " to " + (dog.firstDay() + dog.daysFed() - 1) + " of " + plan.days();
     }
 
