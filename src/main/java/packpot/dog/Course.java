@@ -54,6 +54,32 @@ public record Course(
         return (comesDay == null || day >= comesDay) && (leavesDay == null || day < leavesDay);
     }
 
+    /** The same for a dog that is there on every day. */
+    public Course staying() {
+        return new Course(weighIns, fedKcalPerDay, weeklyShare, null, null, correction, transition, averageKcalPerDay);
+    }
+
+    /** The same course, its days counted from another first day. */
+    public Course from(int day) {
+        return new Course(
+                weighIns.stream()
+                        .map(each -> new WeighIn(each.day() - day, each.kg()))
+                        .toList(),
+                fedKcalPerDay,
+                weeklyShare,
+                comesDay == null || comesDay <= day ? null : (Integer) (comesDay - day),
+                leavesDay == null ? null : (Integer) (leavesDay - day),
+                correction,
+                transition == null ? null : transition.from(day).orElse(null),
+                averageKcalPerDay);
+    }
+
+    /** The same with the energy that the dog needs on average over the days of a batch; null for that of one day. */
+    public Course withAverage(@Nullable Double kcalPerDay) {
+        return new Course(
+                weighIns, fedKcalPerDay, weeklyShare, comesDay, leavesDay, correction, transition, kcalPerDay);
+    }
+
     /** The same with what the weigh-ins do to the energy target. */
     public Course withCorrection(@Nullable EnergyCorrection other) {
         return new Course(

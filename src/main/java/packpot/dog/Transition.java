@@ -1,6 +1,7 @@
 package packpot.dog;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a dog goes over from another food to the batch. Days are counted from the first of the plan, which is 0.
@@ -16,6 +17,13 @@ public record Transition(String from, List<Double> newShares) {
     /** Share of the batch in what the dog is fed on a day. */
     public double shareOn(int day) {
         return day < newShares.size() ? newShares.get(day) : 1;
+    }
+
+    /** What is still to come of it after so many days; empty when it is over by then. */
+    Optional<Transition> from(int day) {
+        return day >= newShares.size()
+                ? Optional.empty()
+                : Optional.of(new Transition(from, newShares.subList(day, newShares.size())));
     }
 
     /** The first day on which it is fed the batch alone. */

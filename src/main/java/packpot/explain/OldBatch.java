@@ -71,7 +71,9 @@ final class OldBatch {
         List<Carried.Portion> portions = new ArrayList<>();
         double kcalPerGram = kcalPerCookedGram();
         for (DogNeed need : Needs.of(now, knowledge).dogs()) {
-            if (!forbidden(need.dog()).isEmpty()) {
+            Integer leaves = need.dog().course().leavesDay();
+            boolean gone = leaves != null && leaves <= fedDays;
+            if (gone || !forbidden(need.dog()).isEmpty()) {
                 continue;
             }
             Plan.DogPlan was = was(need.dog());
@@ -86,11 +88,42 @@ final class OldBatch {
 
     /** Days that what is left of it feeds the dogs that get it. */
     int lasts(List<Carried.Portion> portions) {
-        double perDay =
-                plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsPerDay).sum();
-        double eaten =
-                portions.stream().mapToDouble(Carried.Portion::gramsPerDay).sum();
-        return eaten <= 0 ? 0 : (int) Math.floor((plan.days() - fedDays) * perDay / eaten + CLOSE);
+        double left = leftGrams();
+        int day = fedDays;
+        while (feeds(left, eatenOn(day, portions), day)) {
+            left -= eatenOn(day, portions);
+            day++;
+        }
+        return day - fedDays;
+    }
+
+    /** A planned day on which nobody is there needs no food. */
+    private boolean feeds(double left, double eaten, int day) {
+        return eaten > 0
+                ? eaten <= left + CLOSE * eaten
+                : day < now.kitchen().days()
+                        && now.dogs().stream().noneMatch(dog -> dog.course().isThere(day));
+    }
+
+    private double eatenOn(int day, List<Carried.Portion> portions) {
+        double grams = 0;
+        for (Carried.Portion portion : portions) {
+            boolean there = now.dogs().stream()
+                    .anyMatch(dog ->
+                            dog.name().equals(portion.dog()) && dog.course().isThere(day));
+            grams += there ? portion.gramsPerDay() : 0;
+        }
+        return grams;
+    }
+
+    /** Grams of the portions of the days that were not fed yet; each dog has them on its own days. */
+    private double leftGrams() {
+        double grams = 0;
+        for (Plan.DogPlan dog : plan.dogs()) {
+            int end = dog.firstDay() - 1 + dog.daysFed();
+            grams += (double) dog.potGramsPerDay() * Math.max(0, end - Math.max(fedDays, dog.firstDay() - 1));
+        }
+        return grams;
     }
 
     private Plan.@Nullable DogPlan was(Dog dog) {
@@ -102,13 +135,13 @@ final class OldBatch {
 
     private double kcalPerCookedGram() {
         Dog any = old.household().dogs().get(0);
-        return verdict(any, 1, List.of()).dogs().get(0).kcalPerDay()
+        return verdict(any, 1, null).dogs().get(0).kcalPerDay()
                 * plan.days()
                 / plan.batch().cookedGrams();
     }
 
-    /** What so large a part of the pot is to one dog, with these additions. */
-    private RecipeVerdict verdict(Dog dog, double part, List<Plan.Addition> additions) {
+    /** What so large a part of the pot is to one dog over all days, with what it got on top on a day so far. */
+    private RecipeVerdict verdict(Dog dog, double part, Plan.@Nullable DogPlan was) {
         List<Recipe.Part> foods = new ArrayList<>();
         for (Plan.Ingredient ingredient : plan.pot()) {
             PantryItem item = items.get(ingredient.food());
@@ -117,10 +150,10 @@ final class OldBatch {
             }
         }
         List<Recipe.Addition> onTop = new ArrayList<>();
-        for (Plan.Addition addition : additions) {
+        for (Plan.Addition addition : was == null ? List.<Plan.Addition>of() : was.additions()) {
             PantryItem item = items.get(addition.food());
-            if (item != null) {
-                onTop.add(new Recipe.Addition(dog.name(), item, addition.gramsInBatch() / plan.days(), ""));
+            if (item != null && was != null) {
+                onTop.add(new Recipe.Addition(dog.name(), item, addition.gramsInBatch() / was.daysFed(), ""));
             }
         }
         Recipe recipe = new Recipe(plan.household(), plan.days(), List.of(dog), foods, onTop, List.of());
@@ -149,7 +182,7 @@ final class OldBatch {
     private void nutrition(Dog dog, Carried.Portion portion, List<String> warnings) {
         Plan.DogPlan was = was(dog);
         double part = portion.gramsPerDay() * plan.days() / plan.batch().cookedGrams();
-        RecipeVerdict verdict = verdict(dog, part, was == null ? List.of() : was.additions());
+        RecipeVerdict verdict = verdict(dog, part, was);
         List<String> misses = new ArrayList<>();
         for (DogAudit audit : verdict.dogs()) {
             audit.nutrients().forEach(line -> miss(line, misses));
@@ -182,7 +215,9 @@ final class OldBatch {
             return;
         }
         Kitchen kitchen = old.household().kitchen();
-        int left = (int) Math.ceil((double) plan.batch().bags() * (plan.days() - fedDays) / plan.days() - CLOSE);
+        double portions =
+                plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsInBatch).sum();
+        int left = (int) Math.ceil(plan.batch().bags() * leftGrams() / portions - CLOSE);
         int frozen = Math.min(plan.batch().bagsFrozen(), left);
         int room = (int) Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl() + CLOSE);
         if (frozen > room) {

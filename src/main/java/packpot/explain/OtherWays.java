@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
 import packpot.dog.Dog;
@@ -126,13 +127,26 @@ final class OtherWays {
             return Optional.empty();
         }
         int first = (days + 1) / 2;
+        List<Dog> laterDogs = from(first, days);
+        if (laterDogs.isEmpty()) {
+            return Optional.empty();
+        }
         return repair.plan(days(household, first))
-                .flatMap(now -> repair.plan(days(Rest.laterDay(household, now.plan()), days - first))
+                .flatMap(now -> repair.plan(
+                                days(Rest.laterDay(household, now.plan()).withDogs(laterDogs), days - first))
                         .map(later -> priced(
                                 Mend.Kind.SECOND_SESSION,
                                 List.of("cook twice, for " + first + " and for " + (days - first) + " days"),
                                 List.of("bags for each time, and a freezer that is empty of the first batch by then"),
                                 List.of(now, later))));
+    }
+
+    /** The dogs that are there from a day of the batch on, their days counted from that. */
+    private List<Dog> from(int day, int days) {
+        return household.dogs().stream()
+                .filter(dog -> IntStream.range(day, days).anyMatch(dog.course()::isThere))
+                .map(dog -> dog.withCourse(dog.course().from(day)))
+                .toList();
     }
 
     private static Household days(Household household, int days) {
@@ -143,7 +157,7 @@ final class OtherWays {
 
     /** The cheapest way to part the dogs over two pots; every way is weighed, by its least cost without whole numbers. */
     Optional<Mend> secondPot() {
-        List<Dog> dogs = household.dogs();
+        List<Dog> dogs = from(0, household.kitchen().days());
         if (dogs.size() < 2 || dogs.size() > MOST_DOGS_PARTED) {
             return Optional.empty();
         }
@@ -194,7 +208,7 @@ final class OtherWays {
     }
 
     private double need(List<Dog> dogs) {
-        return Needs.of(household.withDogs(dogs), knowledge).kcalPerDay();
+        return Needs.of(household.withDogs(dogs), knowledge).kcalPerBatch();
     }
 
     /** No pot for these dogs costs less; not a number when there is none. */

@@ -152,13 +152,15 @@ final class PlanComparer {
         return dogs;
     }
 
-    private static List<AdditionLine> additions(Plan old, Plan now) {
-        Map<String, Plan.DogPlan> before = dogs(old);
-        Map<String, Plan.DogPlan> after = dogs(now);
+    private static List<AdditionLine> additions(Plan oldPlan, Plan newPlan) {
+        Map<String, Plan.DogPlan> before = dogs(oldPlan);
+        Map<String, Plan.DogPlan> after = dogs(newPlan);
         List<AdditionLine> lines = new ArrayList<>();
         for (String dog : either(before.keySet(), after.keySet())) {
-            Map<String, Plan.Addition> was = additions(before.get(dog));
-            Map<String, Plan.Addition> is = additions(after.get(dog));
+            Plan.DogPlan old = before.get(dog);
+            Plan.DogPlan now = after.get(dog);
+            Map<String, Plan.Addition> was = additions(old);
+            Map<String, Plan.Addition> is = additions(now);
             for (String food : either(was.keySet(), is.keySet())) {
                 Plan.Addition one = was.get(food);
                 Plan.Addition other = is.get(food);
@@ -166,10 +168,10 @@ final class PlanComparer {
                         dog,
                         food,
                         other != null ? other.label() : one != null ? one.label() : food,
-                        one == null ? null : dose(one, old),
-                        other == null ? null : dose(other, now),
-                        one == null ? 0 : one.gramsInBatch() / old.days(),
-                        other == null ? 0 : other.gramsInBatch() / now.days()));
+                        one == null || old == null ? null : dose(one, old),
+                        other == null || now == null ? null : dose(other, now),
+                        one == null || old == null ? 0 : one.gramsInBatch() / old.daysFed(),
+                        other == null || now == null ? 0 : other.gramsInBatch() / now.daysFed()));
             }
         }
         return lines;
@@ -183,9 +185,9 @@ final class PlanComparer {
         return additions;
     }
 
-    private static String dose(Plan.Addition addition, Plan plan) {
+    private static String dose(Plan.Addition addition, Plan.DogPlan dog) {
         int times = addition.onDays().size();
-        return times == plan.days() ? addition.dose() + " a day" : times + " x " + addition.dose();
+        return times == dog.daysFed() ? addition.dose() + " a day" : times + " x " + addition.dose();
     }
 
     private static List<NutrientMove> nutrients(List<DogAudit> old, List<DogAudit> now, double movedShare) {

@@ -1,9 +1,12 @@
 package packpot.explain;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
+import packpot.dog.Dog;
 import packpot.household.Change;
 import packpot.household.Household;
 import packpot.household.Knowledge;
@@ -191,15 +194,26 @@ public final class WhatIf {
             Carried carried = Carried.cooked(old, task.household(), knowledge, terms.fedDays());
             Household next = task.household();
             if (carried.daysToCook() > 0) {
-                next = scenario.with(
-                        task.question().changes(),
-                        List.of(
-                                Change.of("start: " + carried.cookAgain()),
-                                Change.of("days: " + carried.daysToCook())));
+                List<Change> later = new ArrayList<>(List.of(
+                        Change.of("start: " + carried.cookAgain()), Change.of("days: " + carried.daysToCook())));
+                for (Dog dog : goneBy(carried.cookAgain(), next)) {
+                    later.add(Change.of(dog.name() + ": leaves"));
+                }
+                next = scenario.with(task.question().changes(), later);
             }
             carriedOver.add(new Task(task.question(), Carried.afterCooking(next, old.plan()), carried));
         }
         return carriedOver;
+    }
+
+    private static List<Dog> goneBy(LocalDate date, Household household) {
+        long day = ChronoUnit.DAYS.between(household.start(), date);
+        return household.dogs().stream()
+                .filter(dog -> {
+                    Integer leaves = dog.course().leavesDay();
+                    return leaves != null && leaves <= day;
+                })
+                .toList();
     }
 
     private Alternative alternative(Task task, Planner.Result.Planned old, Planner.Result result, Terms terms) {

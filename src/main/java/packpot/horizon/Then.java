@@ -3,12 +3,8 @@ package packpot.horizon;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import packpot.dog.Course;
 import packpot.dog.Dog;
 import packpot.dog.EnergyNeed;
-import packpot.dog.Transition;
-import packpot.dog.WeighIn;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 
@@ -59,37 +55,11 @@ final class Then {
                 .orElseThrow();
         boolean changes =
                 days.stream().anyMatch(each -> Math.abs(need(each).kcalPerDay() - average) > NO_CHANGE_SHARE * average);
-        return Optional.of(then.withCourse(later(dog.course(), interval.day(), changes ? (Double) average : null)));
+        return Optional.of(
+                then.withCourse(dog.course().from(interval.day()).withAverage(changes ? (Double) average : null)));
     }
 
     private EnergyNeed need(Dog dog) {
         return knowledge.energy().need(dog, household.maintenance(), household.growth());
-    }
-
-    /** The same course, its days counted from another first day. */
-    private static Course later(Course course, int day, @Nullable Double averageKcalPerDay) {
-        List<WeighIn> weighIns = course.weighIns().stream()
-                .map(each -> new WeighIn(each.day() - day, each.kg()))
-                .toList();
-        Integer comes = course.comesDay();
-        Integer leaves = course.leavesDay();
-        return new Course(
-                weighIns,
-                course.fedKcalPerDay(),
-                course.weeklyShare(),
-                comes == null || comes <= day ? null : (Integer) (comes - day),
-                leaves == null ? null : (Integer) (leaves - day),
-                course.correction(),
-                later(course.transition(), day),
-                averageKcalPerDay);
-    }
-
-    private static @Nullable Transition later(@Nullable Transition transition, int day) {
-        if (transition == null || day >= transition.newShares().size()) {
-            return null;
-        }
-        return new Transition(
-                transition.from(),
-                transition.newShares().subList(day, transition.newShares().size()));
     }
 }

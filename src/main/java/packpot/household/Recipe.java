@@ -8,7 +8,7 @@ import packpot.dog.Dog;
  * A recipe that somebody cooks today: what goes into the pot for so many days, and what single dogs get on top.
  *
  * @param days that the pot feeds
- * @param dogs that it feeds, at least one
+ * @param dogs that it feeds on all of its days, at least one
  * @param foods into the pot, supplements that are stirred in among them
  * @param additions to bowls
  * @param remarks what was taken for granted in reading it, in sentences
@@ -74,7 +74,9 @@ public record Recipe(
                 .filter(item -> item.food().isSupplement())
                 .forEach(item -> put(pantry, item.withoutWishes()));
         return household
-                .withDogs(dogs)
+                .withDogs(dogs.stream()
+                        .map(dog -> dog.withCourse(dog.course().staying()))
+                        .toList())
                 .withKitchen(household.kitchen().withDays(days))
                 .withPantry(pantry)
                 .withBudget(null);
