@@ -8,29 +8,39 @@ final class Clock {
 
     private final long started = System.nanoTime();
     private final SolveLimits whole;
-    private int parts;
+    private int parts = 1;
 
-    /**
-     * A clock.
-     *
-     * @param parts solves that are to come, about
-     */
-    Clock(SolveLimits whole, int parts) {
+    Clock(SolveLimits whole) {
         this.whole = whole;
-        this.parts = parts;
     }
 
-    /** The same clock for so many solves that are to come. */
-    synchronized Clock forParts(int toCome) {
+    /** Shares what is left out over so many solves that are to come, about. */
+    synchronized void share(int toCome) {
         parts = toCome;
-        return this;
     }
 
     /** Limits of the next solve. */
     synchronized SolveLimits next() {
-        double left = whole.seconds() - (System.nanoTime() - started) / 1e9;
-        double share = left / Math.max(1, parts);
+        double seconds = left() / Math.max(1, parts);
         parts--;
-        return new SolveLimits(Math.max(LEAST_SECONDS, share), whole.relativeGap());
+        return limits(seconds);
+    }
+
+    /** Limits of a solve that takes no more than a part of the whole time. */
+    SolveLimits part(double share) {
+        return limits(Math.min(left(), share * whole.seconds()));
+    }
+
+    /** What is left of the time, as a share of the whole. */
+    double leftShare() {
+        return left() / whole.seconds();
+    }
+
+    private double left() {
+        return whole.seconds() - (System.nanoTime() - started) / 1e9;
+    }
+
+    private SolveLimits limits(double seconds) {
+        return new SolveLimits(Math.max(LEAST_SECONDS, seconds), whole.relativeGap());
     }
 }

@@ -23,39 +23,46 @@ final class CookDays {
     /** So much money is more than any batches cost: fewer cook days come first. */
     private static final double FEWEST = 1e7;
 
-    private static final int MOST_DAYS = 60;
-
-    private final List<Integer> days = new ArrayList<>();
+    private final List<Integer> days;
     private final int end;
+    private final int mostDays;
     private final double perSession;
     private final Map<Interval, Double> costs = new HashMap<>();
     private final Set<Interval> exact = new HashSet<>();
 
-    private CookDays(Household household, Horizon horizon) {
+    private CookDays(Household household, Horizon horizon, int mostDays) {
+        this.mostDays = mostDays;
+        this.days = allowed(household, horizon);
         this.end = horizon.days();
         this.perSession = horizon.choice() == Horizon.Choice.FEWEST ? FEWEST : horizon.pricePerSession();
+    }
+
+    /** Days on which can be cooked, in order. Without food there is no choice of the first one. */
+    static List<Integer> allowed(Household household, Horizon horizon) {
+        List<Integer> allowed = new ArrayList<>(List.of(horizon.firstCookDay()));
         LocalDate start = household.start();
-        // Without food there is no choice of the first day.
-        days.add(horizon.firstCookDay());
-        for (int day = horizon.firstCookDay() + 1; day < end; day++) {
+        for (int day = horizon.firstCookDay() + 1; day < horizon.days(); day++) {
             if (horizon.cookOn().contains(start.plusDays(day).getDayOfWeek())) {
-                days.add(day);
+                allowed.add(day);
             }
         }
+        return allowed;
     }
 
     /**
      * The cook days, or none when no choice of them feeds every day.
      *
+     * @param mostDays that food keeps in the freezer
      * @param atLeast what a batch costs at least, infinite when there is none; quick
      * @param batch what a batch costs; no less than the former
      */
     static List<Integer> choose(
             Household household,
             Horizon horizon,
+            int mostDays,
             ToDoubleFunction<Interval> atLeast,
             ToDoubleFunction<Interval> batch) {
-        CookDays choice = new CookDays(household, horizon);
+        CookDays choice = new CookDays(household, horizon, mostDays);
         choice.bounds(atLeast);
         while (true) {
             List<Interval> path = choice.shortest();
@@ -77,7 +84,7 @@ final class CookDays {
             for (int from = 0; from + step <= days.size(); from++) {
                 int next = from + step < days.size() ? days.get(from + step) : end;
                 Interval interval = new Interval(days.get(from), next - days.get(from));
-                if (interval.days() <= MOST_DAYS && (step == 1 || fits(from, step - 1))) {
+                if (interval.days() <= mostDays && (step == 1 || fits(from, step - 1))) {
                     some.add(interval);
                 }
             }

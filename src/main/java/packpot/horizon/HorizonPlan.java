@@ -6,6 +6,7 @@ import packpot.audit.Finding;
 import packpot.audit.SessionsAudit;
 import packpot.audit.Verdict;
 import packpot.household.Horizon;
+import packpot.household.HorizonScenario;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.plan.Plan;
@@ -55,6 +56,21 @@ public record HorizonPlan(Household household, Horizon horizon, List<Session> se
         public double gapShare() {
             return Math.max(0, total - noPlanBelow) / Math.max(1e-9, total);
         }
+    }
+
+    /** The plan that these batches make; nothing is proved of it yet. */
+    static HorizonPlan of(HorizonScenario scenario, List<Session> sessions) {
+        Household household = scenario.household();
+        Stock stock = Stock.of(household);
+        double till = 0;
+        for (Session session : sessions) {
+            till += session.plan().cost().atTheTill();
+            stock = stock.after(session.household(), session.plan());
+        }
+        double worth = stock.worth(household);
+        double cookDays = scenario.horizon().pricePerSession() * sessions.size();
+        Cost cost = new Cost(till, worth, cookDays, till - worth + cookDays, 0);
+        return new HorizonPlan(household, scenario.horizon(), sessions, cost, List.of());
     }
 
     /** The same, of which it is proved that no choice of batches costs less. */

@@ -52,7 +52,12 @@ final class SharedPacks {
      * @param amounts null when there is none, or none was found in time
      * @param bound none costs less; infinite when there is none
      */
-    record Best(@Nullable Amounts amounts, double bound) {}
+    record Best(@Nullable Amounts amounts, double bound) {
+        /** Infinite when there is none. */
+        double cost() {
+            return amounts == null ? Double.POSITIVE_INFINITY : amounts.cost();
+        }
+    }
 
     private enum Way {
         BY_WEIGHT,
@@ -118,11 +123,13 @@ final class SharedPacks {
         Best known = found.get(key);
         if (known == null) {
             known = solve(way, pooled, needs, limits);
-            found.put(key, known);
+            // What was not found in the time that was given may be found in more.
+            if (known.amounts() != null || Double.isInfinite(known.bound())) {
+                found.put(key, known);
+            }
         }
-        Best best = known;
-        Amounts amounts = best.amounts();
-        return amounts == null ? best : new Best(amounts.of(then.pantry(), needs.dogs()), best.bound());
+        Amounts amounts = known.amounts();
+        return amounts == null ? known : new Best(amounts.of(then.pantry(), needs.dogs()), known.bound());
     }
 
     private Best solve(Way way, Household pooled, Needs needs, SolveLimits limits) {
@@ -157,6 +164,15 @@ final class SharedPacks {
                 .withPantry(then.pantry().stream()
                         .map(item -> Stock.keeps(item) && !item.outOfStock() ? item.byWeight() : item)
                         .toList());
+    }
+
+    /** How many batches differ in what the dogs need; those that do not are solved once. */
+    int different(Household first, List<Interval> intervals) {
+        return (int) intervals.stream()
+                .map(interval -> Then.of(first, knowledge, interval))
+                .map(then -> Key.of(Way.BY_WEIGHT, then, Needs.of(then, knowledge)))
+                .distinct()
+                .count();
     }
 
     /** What the food in the house on the first day can save over all batches, at most. */

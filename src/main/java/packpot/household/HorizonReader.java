@@ -16,7 +16,6 @@ import packpot.units.Price;
 /** Reads "horizon". */
 final class HorizonReader {
     private static final int USUAL_WEEKS = 8;
-    private static final double DAYS_PER_MONTH = 30;
     private static final double USUAL_VARIETY_SHARE = 0.05;
     private static final int MOST_VEGETABLES = 20;
 
@@ -93,7 +92,7 @@ final class HorizonReader {
     }
 
     private int mostDays() {
-        return (int) (figures.number("freezerMonthsDefault") * DAYS_PER_MONTH);
+        return (int) figures.freezerDays();
     }
 
     private List<Integer> cookDays(Fields fields, int first, int days) {

@@ -8,6 +8,8 @@ import packpot.data.ModelFiles;
 
 /** The figures of kitchen, fridge and freezer in models/kitchen.json. */
 public final class KitchenFigures {
+    private static final double DAYS_PER_MONTH = 30;
+
     private final JsonNode figures;
 
     private KitchenFigures(JsonNode figures) {
@@ -25,6 +27,11 @@ public final class KitchenFigures {
             throw new ModelDataException("models/kitchen.json has no figure " + key);
         }
         return value.doubleValue();
+    }
+
+    /** Days that cooked food keeps its quality in the freezer, a month being 30. */
+    public double freezerDays() {
+        return number("freezerMonthsDefault") * DAYS_PER_MONTH;
     }
 
     /** One of several figures under a key, such as the most of a range. */

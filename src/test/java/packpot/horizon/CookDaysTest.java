@@ -88,6 +88,7 @@ class CookDaysTest {
             List<Integer> chosen = CookDays.choose(
                     HOUSEHOLD,
                     horizon(Horizon.Choice.CHEAPEST, price),
+                    60,
                     interval -> 0.8 * costs.getOrDefault(interval, 0.0),
                     interval -> costs.getOrDefault(interval, 0.0));
             assertThat(cost(chosen, costs, price)).isCloseTo(least(costs, price), within());
@@ -104,6 +105,7 @@ class CookDaysTest {
         List<Integer> chosen = CookDays.choose(
                 HOUSEHOLD,
                 horizon(Horizon.Choice.FEWEST, 0),
+                60,
                 interval -> costs.getOrDefault(interval, 0.0),
                 interval -> costs.getOrDefault(interval, 0.0));
         // 42 days in batches of at most 16.
@@ -115,6 +117,7 @@ class CookDaysTest {
         assertThat(CookDays.choose(
                         HOUSEHOLD,
                         horizon(Horizon.Choice.CHEAPEST, 0),
+                        60,
                         interval -> interval.days() > 2 ? Double.POSITIVE_INFINITY : 1,
                         interval -> 1))
                 .isEmpty();
