@@ -3,7 +3,7 @@ package packpot.cli;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Planner;
-import packpot.horizon.Pots;
+import packpot.explain.Pots;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;

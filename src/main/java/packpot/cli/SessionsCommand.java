@@ -65,7 +65,7 @@ final class SessionsCommand extends ScenarioCommand {
     @Option(
             names = "--gap",
             paramLabel = "PERCENT",
-            defaultValue = "0.2",
+            defaultValue = "0.8",
             description = "stop a batch when its cost is proved to be within this; default: ${DEFAULT-VALUE}")
     private double gapPercent;
 

@@ -68,8 +68,8 @@ final class MendSearch {
                 .limit(FOODS_SHOWN)
                 .forEach(this::add);
 
-        if (household.dogs().size() > OtherWays.MOST_DOGS_PARTED) {
-            notTried.add("a second pot: more than " + OtherWays.MOST_DOGS_PARTED + " dogs to part");
+        if (household.dogs().size() > Pots.MOST_DOGS) {
+            notTried.add("a second pot: more than " + Pots.MOST_DOGS + " dogs to part");
         } else if (household.dogs().size() > 1) {
             says.accept("Parting the dogs over two pots");
             named("a second pot, not every way to part the dogs", ways::secondPot)

@@ -1,10 +1,7 @@
 package packpot.explain;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,14 +16,12 @@ import packpot.household.PantryItem;
 import packpot.household.Shape;
 import packpot.needs.Needs;
 import packpot.plan.Plan;
-import packpot.ration.RationModel;
-import packpot.ration.RationPlanner;
 import packpot.solver.Solver;
 
 /** Mends that change how the household cooks and feeds: additions, a second cook day, a second pot. */
 final class OtherWays {
-    /** With more dogs there are more ways to part them than can be tried. */
-    static final int MOST_DOGS_PARTED = 6;
+    /** With two pots there are few ways to part the dogs; a good one is found soon. */
+    private static final double POTS_SECONDS = 15;
 
     private final Household household;
     private final Knowledge knowledge;
@@ -153,94 +148,25 @@ final class OtherWays {
         return household.withKitchen(household.kitchen().withDays(days));
     }
 
-    private record Split(List<Dog> larger, List<Dog> smaller, double bound) {}
-
-    /** The cheapest way to part the dogs over two pots; every way is weighed, by its least cost without whole numbers. */
+    /** The cheapest way to part the dogs over two pots that is found in the time. */
     Optional<Mend> secondPot() {
-        List<Dog> dogs = from(0, household.kitchen().days());
-        if (dogs.size() < 2 || dogs.size() > MOST_DOGS_PARTED) {
+        Household there = household.withDogs(from(0, household.kitchen().days()));
+        if (there.dogs().size() < 2 || there.dogs().size() > Pots.MOST_DOGS) {
             return Optional.empty();
         }
-        List<Split> splits = splits(dogs);
-        Mend best = null;
-        for (Split split : splits) {
-            if (time.isSpent() || (best != null && split.bound() >= cost(best))) {
-                break;
-            }
-            Optional<Mend> mend = parted(split);
-            if (mend.isPresent() && (best == null || cost(mend.get()) < cost(best))) {
-                best = mend.get();
-            }
-        }
-        return Optional.ofNullable(best);
-    }
-
-    private double cost(Mend mend) {
-        return mend.costPerDay() * household.kitchen().days();
-    }
-
-    private List<Split> splits(List<Dog> dogs) {
-        Map<Integer, Double> bounds = new HashMap<>();
-        List<Split> splits = new ArrayList<>();
-        int all = (1 << dogs.size()) - 1;
-        for (int mask = 1; mask < all; mask += 2) {
-            double bound = bounds.computeIfAbsent(mask, some -> bound(chosen(dogs, some)))
-                    + bounds.computeIfAbsent(all - mask, some -> bound(chosen(dogs, some)));
-            if (!Double.isNaN(bound)) {
-                List<Dog> one = chosen(dogs, mask);
-                List<Dog> other = chosen(dogs, all - mask);
-                boolean larger = need(one) >= need(other);
-                splits.add(new Split(larger ? one : other, larger ? other : one, bound));
-            }
-        }
-        splits.sort(Comparator.comparingDouble(Split::bound));
-        return splits;
-    }
-
-    private static List<Dog> chosen(List<Dog> dogs, int mask) {
-        List<Dog> chosen = new ArrayList<>();
-        for (int i = 0; i < dogs.size(); i++) {
-            if ((mask & (1 << i)) != 0) {
-                chosen.add(dogs.get(i));
-            }
-        }
-        return chosen;
-    }
-
-    private double need(List<Dog> dogs) {
-        return Needs.of(household.withDogs(dogs), knowledge).kcalPerBatch();
-    }
-
-    /** No pot for these dogs costs less; not a number when there is none. */
-    private double bound(List<Dog> dogs) {
-        if (time.isSpent()) {
-            return Double.NaN;
-        }
-        // What both pots must use together need not all go into one of them.
-        Household some = household
-                .withDogs(dogs)
-                .withPantry(household.pantry().stream()
-                        .map(item -> item.withMustUse(0))
-                        .toList());
-        Needs needs = Needs.of(some, knowledge);
-        return FoodMends.relaxedCost(
-                RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
-                        .linearModel(),
-                solver,
-                List.of(),
-                some,
-                time);
-    }
-
-    private Optional<Mend> parted(Split split) {
-        return repair.plan(household.withDogs(split.larger()))
-                .flatMap(one -> repair.plan(Rest.sameDay(household, one.plan()).withDogs(split.smaller()))
-                        .map(other -> priced(
-                                Mend.Kind.SECOND_POT,
-                                List.of("a pot for " + names(split.larger()) + " and a pot for "
-                                        + names(split.smaller())),
-                                List.of(),
-                                List.of(one, other))));
+        return new Pots(there, knowledge, solver, time.limits(POTS_SECONDS, Repair.PLAN_GAP))
+                .exactly(2)
+                .map(way -> new Mend(
+                        Mend.Kind.SECOND_POT,
+                        List.of(way.pots().stream()
+                                .map(pot -> "a pot for " + names(pot.household().dogs()))
+                                .collect(Collectors.joining(" and "))),
+                        Set.of(),
+                        List.of(),
+                        way.pots(),
+                        true,
+                        way.cost() / household.kitchen().days(),
+                        way.atTheTill()));
     }
 
     private static String names(List<Dog> dogs) {

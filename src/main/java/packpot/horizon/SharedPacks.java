@@ -110,7 +110,7 @@ final class SharedPacks {
                 then.withPantry(then.pantry().stream()
                         .map(item -> {
                             PantryItem own = first.getOrDefault(item.food().id(), item);
-                            return Stock.keeps(item) ? item.partOf(part).withOnHand(part * own.onHandGrams()) : item;
+                            return item.keeps() ? item.partOf(part).withOnHand(part * own.onHandGrams()) : item;
                         })
                         .toList()),
                 limits);
@@ -162,7 +162,7 @@ final class SharedPacks {
     private static Household pooledByWeight(Household then) {
         return then.withBudget(null)
                 .withPantry(then.pantry().stream()
-                        .map(item -> Stock.keeps(item) && !item.outOfStock() ? item.byWeight() : item)
+                        .map(item -> item.keeps() && !item.outOfStock() ? item.byWeight() : item)
                         .toList());
     }
 
@@ -179,13 +179,9 @@ final class SharedPacks {
     double atMostSaved() {
         double saved = 0;
         // A supplement that costs nothing counts in a model as much as the cheapest food, so that it is not wasted.
-        double nominal = household.pantry().stream()
-                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
-                .mapToDouble(PantryItem::pricePerGram)
-                .min()
-                .orElse(0);
+        double nominal = household.cheapestFoodPerGram();
         for (PantryItem item : household.pantry()) {
-            if (!item.outOfStock() && Stock.keeps(item)) {
+            if (!item.outOfStock() && item.keeps()) {
                 saved += item.onHandGrams() * item.pricePerGram();
             } else if (item.food().isSupplement()) {
                 saved += item.onHandGrams() * nominal;

@@ -3,7 +3,6 @@ package packpot.horizon;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import packpot.food.Keeps;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.plan.Plan;
@@ -45,7 +44,7 @@ record Stock(Map<String, Double> grams, Map<String, Double> boughtGrams, boolean
         Map<String, Double> left = new HashMap<>();
         Map<String, Double> bought = new HashMap<>();
         for (PantryItem item : household.pantry()) {
-            if (!keeps(item)) {
+            if (!item.keeps()) {
                 continue;
             }
             String food = item.food().id();
@@ -66,7 +65,7 @@ record Stock(Map<String, Double> grams, Map<String, Double> boughtGrams, boolean
     Stock onlyWhatKeeps(Household household) {
         Map<String, Double> keeping = new HashMap<>();
         household.pantry().stream()
-                .filter(Stock::keeps)
+                .filter(PantryItem::keeps)
                 .forEach(item -> keeping.put(
                         item.food().id(), grams.getOrDefault(item.food().id(), 0.0)));
         return new Stock(keeping, Map.of(), false);
@@ -76,23 +75,9 @@ record Stock(Map<String, Double> grams, Map<String, Double> boughtGrams, boolean
     double worth(Household household) {
         double worth = 0;
         for (PantryItem item : household.pantry()) {
-            worth += boughtGrams.getOrDefault(item.food().id(), 0.0) * worthPerGram(item, household);
+            worth += boughtGrams.getOrDefault(item.food().id(), 0.0)
+                    * household.rules().leftWorthPerGram(item);
         }
         return worth;
-    }
-
-    /** Whether food is still good on the next cook day. */
-    static boolean keeps(PantryItem item) {
-        return item.food().isSupplement() || item.food().kitchen().keeps() != Keeps.PERISHABLE;
-    }
-
-    /** By the rule that every plan is priced by. */
-    static double worthPerGram(PantryItem item, Household household) {
-        if (item.food().isSupplement()) {
-            return item.pricePerGram();
-        }
-        return item.isLoose() || !keeps(item)
-                ? 0
-                : item.pricePerGram() * household.rules().leftoverWorthShare();
     }
 }

@@ -27,9 +27,6 @@ record Varied(Horizon.Variety wish, @Nullable String mainProtein, Set<String> ve
     private static final Set<FoodGroup> PROTEIN = Set.of(FoodGroup.MEAT, FoodGroup.FISH, FoodGroup.EGG);
     private static final Set<FoodGroup> GREENS = Set.of(FoodGroup.VEGETABLE, FoodGroup.OXALATE_GREEN, FoodGroup.FRUIT);
 
-    /** Of the batch's usual mass: so much of a vegetable is worth the washing, and within what greens may be. */
-    private static final double WORTH_USING_SHARE = 0.04;
-
     Varied {
         vegetables = Set.copyOf(vegetables);
     }
@@ -47,7 +44,7 @@ record Varied(Horizon.Variety wish, @Nullable String mainProtein, Set<String> ve
     Household in(Household then, double kcal, int sessionsLeft) {
         String last = mainProtein;
         Set<String> wanted = wanted(then, sessionsLeft);
-        double grams = WORTH_USING_SHARE * kcal / then.shape().usualKcalPerGram();
+        double grams = wish.leastVegetableShare() * kcal / then.shape().usualKcalPerGram();
         return then.withPantry(then.pantry().stream()
                 .map(item -> {
                     if (wish.proteinChanges() && item.food().id().equals(last)) {

@@ -58,11 +58,12 @@ public record Horizon(
      *
      * @param proteinChanges whether no main protein comes twice in a row
      * @param vegetables least number of different vegetables and fruit over all batches; 0 for no such wish
+     * @param leastVegetableShare of the batch's usual mass, what of a vegetable is worth using
      * @param mostExtraShare most that this may cost, as a share of what is cheapest
      */
-    public record Variety(boolean proteinChanges, int vegetables, double mostExtraShare) {
+    public record Variety(boolean proteinChanges, int vegetables, double leastVegetableShare, double mostExtraShare) {
         /** No such wish. */
-        public static final Variety NONE = new Variety(false, 0, 0);
+        public static final Variety NONE = new Variety(false, 0, 0, 0);
 
         public boolean isWished() {
             return proteinChanges || vegetables > 0;

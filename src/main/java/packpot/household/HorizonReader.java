@@ -1,5 +1,6 @@
 package packpot.household;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -15,18 +16,19 @@ import packpot.units.Price;
 
 /** Reads "horizon". */
 final class HorizonReader {
-    private static final int USUAL_WEEKS = 8;
-    private static final double USUAL_VARIETY_SHARE = 0.05;
     private static final int MOST_VEGETABLES = 20;
 
     private final KitchenFigures figures;
+    private final JsonNode usual;
     private final LocalDate start;
     private final String currency;
     private final Kitchen kitchen;
     private final Notes notes;
 
-    HorizonReader(KitchenFigures figures, LocalDate start, String currency, Kitchen kitchen, Notes notes) {
+    HorizonReader(
+            KitchenFigures figures, JsonNode usual, LocalDate start, String currency, Kitchen kitchen, Notes notes) {
         this.figures = figures;
+        this.usual = usual;
         this.start = start;
         this.currency = currency;
         this.kitchen = kitchen;
@@ -43,9 +45,10 @@ final class HorizonReader {
         Integer own = fields.whole("weeks", 1, Horizon.MOST_WEEKS);
         Integer weeks = asked == null ? own : asked;
         if (weeks == null) {
-            notes.filled("horizon: " + USUAL_WEEKS + " weeks");
+            weeks = usual.path("weeks").intValue();
+            notes.filled("horizon: " + weeks + " weeks");
         }
-        int days = 7 * (weeks == null ? USUAL_WEEKS : weeks);
+        int days = 7 * weeks;
         List<Horizon.FrozenMeals> frozen = frozen(fields, days);
         int first = frozen.stream().mapToInt(Horizon.FrozenMeals::days).sum();
         Set<DayOfWeek> cookOn = cookOn(fields);
@@ -227,7 +230,7 @@ final class HorizonReader {
         }
     }
 
-    private static Horizon.Variety variety(@Nullable Fields fields) {
+    private Horizon.Variety variety(@Nullable Fields fields) {
         if (fields == null) {
             return Horizon.Variety.NONE;
         }
@@ -236,6 +239,9 @@ final class HorizonReader {
         Double extra = fields.share("atMostExtra", 1);
         fields.end();
         return new Horizon.Variety(
-                changes, vegetables == null ? 0 : vegetables, extra == null ? USUAL_VARIETY_SHARE : extra);
+                changes,
+                vegetables == null ? 0 : vegetables,
+                usual.path("newVegetableShare").doubleValue(),
+                extra == null ? usual.path("varietyMostExtraShare").doubleValue() : extra);
     }
 }

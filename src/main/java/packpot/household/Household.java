@@ -59,6 +59,15 @@ public record Household(
         return List.copyOf(all);
     }
 
+    /** Price of the cheapest food, in money per edible gram; 0 where none has a price. Supplements are left out. */
+    public double cheapestFoodPerGram() {
+        return pantry.stream()
+                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
+                .mapToDouble(PantryItem::pricePerGram)
+                .min()
+                .orElse(0);
+    }
+
     /** Dogs that must not get a food. */
     public List<Dog> avoiders(PantryItem item) {
         return dogs.stream().filter(dog -> Avoidance.avoids(dog, item.food())).toList();

@@ -2,6 +2,7 @@ package packpot.household;
 
 import org.jspecify.annotations.Nullable;
 import packpot.food.Food;
+import packpot.food.Keeps;
 import packpot.food.Place;
 import packpot.food.Preparation;
 
@@ -41,6 +42,11 @@ public record PantryItem(
 
     public boolean isLoose() {
         return packGrams == null;
+    }
+
+    /** Whether what is left of an opened pack is still good on the next cook day. */
+    public boolean keeps() {
+        return food.isSupplement() || food.kitchen().keeps() != Keeps.PERISHABLE;
     }
 
     /** Money per edible gram. */

@@ -54,6 +54,15 @@ public record Rules(
                 oilGrams);
     }
 
+    /** Money that a gram of a bought pack is still worth once the batch is cooked. */
+    public double leftWorthPerGram(PantryItem item) {
+        if (item.food().isSupplement()) {
+            return item.pricePerGram();
+        }
+        // What is sold by weight is bought as needed; the few grams of rounding are no stock.
+        return item.isLoose() || !item.keeps() ? 0 : item.pricePerGram() * leftoverWorthShare;
+    }
+
     /** How finely this much of a food is weighed into the pot, in grams. */
     public double stepGrams(PantryItem item, Shape shape, double grams) {
         boolean fine = grams < COARSE_FROM_GRAMS

@@ -256,7 +256,7 @@ public final class ScenarioReader {
         Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
         // A scenario is held to all that it says, also where that is not what it is read for.
         Notes horizonNotes = aim.overTime() ? notes : new Notes();
-        Horizon horizon = new HorizonReader(knowledge.kitchen(), firstDay, currency, kitchen, horizonNotes)
+        Horizon horizon = new HorizonReader(knowledge.kitchen(), usual, firstDay, currency, kitchen, horizonNotes)
                 .read(fields.object("horizon"), aim.weeks());
         if (aim.overTime()) {
             Presence.everyDay(fields, allDogs, firstDay, horizon.days());

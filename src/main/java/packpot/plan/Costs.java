@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import packpot.food.Keeps;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 
@@ -25,7 +24,8 @@ final class Costs {
             if (item == null) {
                 throw new IllegalStateException(purchase.food() + " is not in the pantry");
             }
-            double cost = purchase.pays() - purchase.leftOverGrams() * worthPerGram(item, household);
+            double cost = purchase.pays()
+                    - purchase.leftOverGrams() * household.rules().leftWorthPerGram(item);
             till += purchase.pays();
             batch += cost;
             costPerGram.put(purchase.food(), cost / purchase.usedGrams());
@@ -44,16 +44,5 @@ final class Costs {
             perDog.add(new Plan.DogCost(dog.name(), (potCost * share + own) / dog.daysFed()));
         }
         return new Plan.Cost(till, batch, batch / household.kitchen().days(), perDog);
-    }
-
-    /** What a left-over gram is still good for. */
-    private static double worthPerGram(PantryItem item, Household household) {
-        if (item.food().isSupplement()) {
-            return item.pricePerGram();
-        }
-        // What is sold by weight is bought as needed; the few grams of rounding are no stock.
-        return item.isLoose() || item.food().kitchen().keeps() == Keeps.PERISHABLE
-                ? 0
-                : item.pricePerGram() * household.rules().leftoverWorthShare();
     }
 }

@@ -1,7 +1,6 @@
 package packpot.ration;
 
 import org.jspecify.annotations.Nullable;
-import packpot.food.Keeps;
 import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.solver.Expression;
@@ -35,7 +34,8 @@ final class StockRows {
                         : build.model.variable(name + " from hand", 0, item.onHandGrams());
                 used.add(-1, fromHand);
                 if (item.food().isSupplement()) {
-                    build.model.objective().add(cheapestFoodPerGram(build), fromHand);
+                    // A supplement that costs nothing counts as much as a food, so that it is not given for nothing.
+                    build.model.objective().add(build.household.cheapestFoodPerGram(), fromHand);
                 }
             }
             if (!item.outOfStock()) {
@@ -60,15 +60,6 @@ final class StockRows {
             build.budget = row;
             build.side(row, budget, build.household.currency(), Lever.handy(budget), 1);
         }
-    }
-
-    /** What a gram of a supplement that costs nothing counts as, so that it is not given for nothing. */
-    private static double cheapestFoodPerGram(Build build) {
-        return build.household.pantry().stream()
-                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
-                .mapToDouble(PantryItem::pricePerGram)
-                .min()
-                .orElse(0);
     }
 
     /** What is in the house of a food that cannot be bought, as a row with its wish. */
@@ -110,7 +101,7 @@ final class StockRows {
         double most = 1.01 * build.roomGrams() / food.cookedPerGram();
         Variable grams = build.model.variable(name + " from packs", 0, most);
         build.boughtGrams.put(food, grams);
-        double worth = worthPerGram(build, item);
+        double worth = build.rules().leftWorthPerGram(item);
         Double packGrams = item.packGrams();
         // Without a budget the packs of what keeps its whole worth cost nothing by themselves and need no variable.
         boolean byWeight = packGrams == null
@@ -169,14 +160,5 @@ final class StockRows {
                 }
             });
         });
-    }
-
-    private static double worthPerGram(Build build, PantryItem item) {
-        if (item.food().isSupplement()) {
-            return item.pricePerGram();
-        }
-        return item.food().kitchen().keeps() == Keeps.PERISHABLE
-                ? 0
-                : item.pricePerGram() * build.rules().leftoverWorthShare();
     }
 }

@@ -6,15 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import packpot.horizon.Pots;
+import packpot.explain.Planner;
+import packpot.explain.Pots;
 import packpot.household.Household;
 import packpot.plan.Plan;
 import packpot.units.Show;
 
 /** One, two, three pots side by side. */
 public final class PotsReport {
-    private static final int MAIN_FOODS = 4;
-
     private PotsReport() {}
 
     /** The text, in 80 columns. */
@@ -68,13 +67,10 @@ public final class PotsReport {
                         ? "In one pot, " + Show.money(way.atTheTill(), household.currency()) + " at the till"
                         : "In " + way.pots().size() + " pots, " + Show.money(way.atTheTill(), household.currency())
                                 + " at the till");
-        for (Pots.Pot pot : way.pots()) {
+        for (Planner.Result.Planned pot : way.pots()) {
             Plan plan = pot.plan();
             page.item(dogs(pot) + ": " + Show.weight(plan.batch().cookedGrams(), household.units()) + ", "
-                    + plan.pot().stream()
-                            .filter(food -> !food.stirredIn())
-                            .sorted((a, b) -> Double.compare(b.shareOfCookedMass(), a.shareOfCookedMass()))
-                            .limit(MAIN_FOODS)
+                    + MainFoods.of(plan).stream()
                             .map(food -> String.format(
                                     Locale.ROOT, "%s %.0f %%", food.label(), 100 * food.shareOfCookedMass()))
                             .collect(Collectors.joining("; "))
@@ -85,7 +81,7 @@ public final class PotsReport {
         }
     }
 
-    private static String dogs(Pots.Pot pot) {
+    private static String dogs(Planner.Result.Planned pot) {
         return pot.plan().dogs().stream().map(Plan.DogPlan::name).collect(Collectors.joining(", "));
     }
 
@@ -93,7 +89,7 @@ public final class PotsReport {
     public static String full(Household household, Pots.Way way) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < way.pots().size(); i++) {
-            Pots.Pot pot = way.pots().get(i);
+            Planner.Result.Planned pot = way.pots().get(i);
             text.append(i == 0 ? "" : "\n\n")
                     .append(TextReport.of(
                             pot.plan(),
@@ -123,7 +119,9 @@ public final class PotsReport {
                 each.put("cost", best.cost());
                 each.put("noneBelow", upTo.noneBelow());
                 each.put("complete", upTo.complete());
-                each.put("plans", best.pots().stream().map(Pots.Pot::plan).toList());
+                each.put(
+                        "plans",
+                        best.pots().stream().map(Planner.Result.Planned::plan).toList());
             }
             upTos.add(each);
         }

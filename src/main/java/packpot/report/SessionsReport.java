@@ -21,7 +21,6 @@ import packpot.units.UnitSystem;
 public final class SessionsReport {
     private static final DateTimeFormatter LONG = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-    private static final int MAIN_FOODS = 4;
     private static final double NOTICEABLE_GRAMS = 5;
 
     private final HorizonPlan plan;
@@ -138,10 +137,7 @@ public final class SessionsReport {
     }
 
     private static String mostly(Plan batch) {
-        return batch.pot().stream()
-                .filter(food -> !food.stirredIn())
-                .sorted((a, b) -> Double.compare(b.shareOfCookedMass(), a.shareOfCookedMass()))
-                .limit(MAIN_FOODS)
+        return MainFoods.of(batch).stream()
                 .map(food -> food.label().replaceAll(",.*", ""))
                 .collect(Collectors.joining(", "));
     }

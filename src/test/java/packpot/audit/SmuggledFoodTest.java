@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.dog.Dog;
+import packpot.dog.TestDogs;
 import packpot.food.Dosing;
 import packpot.food.Food;
 import packpot.household.Household;
@@ -208,29 +209,11 @@ class SmuggledFoodTest {
     }
 
     private static Dog avoiding(Dog dog, String food) {
-        return dog(dog, dog.weightKg(), List.of(food));
+        return TestDogs.avoiding(dog, food);
     }
 
     private static Dog heavier(Dog dog) {
-        return dog(dog, 1.1 * dog.weightKg(), dog.avoids());
-    }
-
-    private static Dog dog(Dog dog, double kg, List<String> avoids) {
-        return new Dog(
-                dog.name(),
-                kg,
-                dog.ageDays(),
-                dog.expectedAdultKg(),
-                dog.sex(),
-                dog.neutered(),
-                dog.activity(),
-                dog.conditionScore(),
-                dog.goalKg(),
-                dog.reproduction(),
-                dog.vetKcalPerDay(),
-                dog.otherKcalPerDay(),
-                avoids,
-                dog.profile());
+        return TestDogs.like(dog, 1.1 * dog.weightKg(), dog.avoids(), dog.profile());
     }
 
     private static Verdict check(Plan plan, Household household) {

@@ -37,6 +37,31 @@ public final class TestDogs {
         return dog(kg, FIVE_YEARS, null, Activity.MODERATE, true, goalKg, null);
     }
 
+    /** The same dog, which must not get a food. */
+    public static Dog avoiding(Dog dog, String food) {
+        return like(dog, dog.weightKg(), List.of(food), dog.profile());
+    }
+
+    /** The same dog with another weight, other foods to avoid and another profile. */
+    public static Dog like(Dog dog, double kg, List<String> avoids, @Nullable String profile) {
+        return new Dog(
+                dog.name(),
+                kg,
+                dog.ageDays(),
+                dog.expectedAdultKg(),
+                dog.sex(),
+                dog.neutered(),
+                dog.activity(),
+                dog.conditionScore(),
+                dog.goalKg(),
+                dog.reproduction(),
+                dog.vetKcalPerDay(),
+                dog.otherKcalPerDay(),
+                avoids,
+                profile,
+                dog.course());
+    }
+
     private static Dog dog(
             double kg,
             double days,

@@ -15,6 +15,7 @@ import packpot.Reference;
 import packpot.audit.NutrientLine;
 import packpot.audit.RecipeAudit;
 import packpot.dog.Dog;
+import packpot.dog.TestDogs;
 import packpot.household.Household;
 import packpot.household.Recipe;
 import packpot.household.RecipeScenario;
@@ -35,7 +36,9 @@ class PlainRecipesTest {
                 .readWithRecipe(Path.of("scenarios/three-adults.json"), Path.of("scenarios/recipes/" + name + ".json"));
         Recipe given = read.recipe();
         Household household = read.household();
-        List<Dog> dogs = given.dogs().stream().map(dog -> on(dog, profile)).toList();
+        List<Dog> dogs = given.dogs().stream()
+                .map(dog -> TestDogs.like(dog, dog.weightKg(), dog.avoids(), profile))
+                .toList();
         Recipe foods = new Recipe(given.name(), given.days(), dogs, given.foods(), List.of(), List.of());
         return RecipeAudit.check(foods, household.withDogs(dogs), Recipes.KNOWLEDGE).dogs().stream()
                 .flatMap(dog -> dog.nutrients().stream())
@@ -44,24 +47,6 @@ class PlainRecipesTest {
                 .filter(line -> !line.thin())
                 .map(NutrientLine::key)
                 .collect(Collectors.toSet());
-    }
-
-    private static Dog on(Dog dog, String profile) {
-        return new Dog(
-                dog.name(),
-                dog.weightKg(),
-                dog.ageDays(),
-                dog.expectedAdultKg(),
-                dog.sex(),
-                dog.neutered(),
-                dog.activity(),
-                dog.conditionScore(),
-                dog.goalKg(),
-                dog.reproduction(),
-                dog.vetKcalPerDay(),
-                dog.otherKcalPerDay(),
-                dog.avoids(),
-                profile);
     }
 
     @ParameterizedTest

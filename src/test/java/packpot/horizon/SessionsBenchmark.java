@@ -35,7 +35,7 @@ class SessionsBenchmark {
                         .withDogs(List.copyOf(all.household().dogs().subList(0, dogs)));
                 long started = System.nanoTime();
                 Sessions.Answer answer =
-                        sessions.plan(new HorizonScenario(some, all.horizon()), new SolveLimits(60, 0.002), done -> {});
+                        sessions.plan(new HorizonScenario(some, all.horizon()), new SolveLimits(60, 0.008), done -> {});
                 double seconds = (System.nanoTime() - started) / 1e9;
                 assertThat(answer).isInstanceOf(Sessions.Answer.Planned.class);
                 HorizonPlan plan = ((Sessions.Answer.Planned) answer).plan();

@@ -134,7 +134,7 @@ class SessionsTest {
     @Test
     void batchesDifferAsWished() {
         Horizon horizon = scenario.horizon();
-        Horizon.Variety wish = new Horizon.Variety(true, 3, 0.5);
+        Horizon.Variety wish = new Horizon.Variety(true, 3, 0.04, 0.5);
         HorizonPlan varied = planned(new HorizonScenario(
                 scenario.household(),
                 new Horizon(

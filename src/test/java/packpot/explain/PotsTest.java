@@ -1,4 +1,4 @@
-package packpot.horizon;
+package packpot.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.audit.PlanAudit;
 import packpot.dog.Dog;
+import packpot.dog.TestDogs;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.plan.Plan;
@@ -64,7 +65,7 @@ class PotsTest {
     @Test
     void everyPotPassesItsAudit() {
         for (Pots.UpTo upTo : found) {
-            for (Pots.Pot pot : way(found, upTo.pots()).pots()) {
+            for (Planner.Result.Planned pot : way(found, upTo.pots()).pots()) {
                 assertThat(PlanAudit.check(pot.plan(), pot.household(), Demo.knowledge())
                                 .findings())
                         .isEmpty();
@@ -91,7 +92,7 @@ class PotsTest {
     /** What the second pot takes out of the house is what was there, and what the first one opened. */
     @Test
     void packsAreSharedAndNothingIsUsedTwice() {
-        List<Pots.Pot> pots = way(found, 2).pots();
+        List<Planner.Result.Planned> pots = way(found, 2).pots();
         for (PantryItem item : pots.get(1).household().pantry()) {
             double left = HOUSEHOLD.pantry().stream()
                     .filter(each -> each.food().equals(item.food()))
@@ -127,35 +128,16 @@ class PotsTest {
                 .map(item -> item.food().label().startsWith("chicken thigh") ? item.withMustUse(1500) : item)
                 .toList());
         List<Dog> dogs = household.dogs().stream()
-                .map(dog -> dog.name().equals("Wren") ? avoiding(dog, "chicken") : dog)
+                .map(dog -> dog.name().equals("Wren") ? TestDogs.avoiding(dog, "chicken") : dog)
                 .toList();
         List<Pots.UpTo> parted = find(household.withDogs(dogs));
         assertThat(chicken(way(parted, 1).pots().get(0))).isFalse();
-        for (Pots.Pot pot : way(parted, 2).pots()) {
+        for (Planner.Result.Planned pot : way(parted, 2).pots()) {
             assertThat(chicken(pot)).isEqualTo(pot.plan().dogs().get(0).name().equals("Thistle"));
         }
     }
 
-    private static boolean chicken(Pots.Pot pot) {
+    private static boolean chicken(Planner.Result.Planned pot) {
         return pot.plan().pot().stream().anyMatch(food -> food.label().startsWith("chicken"));
-    }
-
-    private static Dog avoiding(Dog dog, String food) {
-        return new Dog(
-                dog.name(),
-                dog.weightKg(),
-                dog.ageDays(),
-                dog.expectedAdultKg(),
-                dog.sex(),
-                dog.neutered(),
-                dog.activity(),
-                dog.conditionScore(),
-                dog.goalKg(),
-                dog.reproduction(),
-                dog.vetKcalPerDay(),
-                dog.otherKcalPerDay(),
-                List.of(food),
-                dog.profile(),
-                dog.course());
     }
 }

@@ -1,16 +1,14 @@
-package packpot.horizon;
+package packpot.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import packpot.audit.Verdict;
 import packpot.dog.Dog;
-import packpot.explain.Planner;
-import packpot.explain.Rest;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
@@ -33,12 +31,16 @@ public final class Pots {
     /** With more dogs there are more ways to part them than can be weighed. */
     public static final int MOST_DOGS = 7;
 
+    /** No pot takes more of the time than this part. */
+    private static final double SHARE_OF_TIME = 0.25;
+
     private final Household household;
     private final Knowledge knowledge;
     private final Solver solver;
     private final Planner planner;
-    private final SolveLimits limits;
-    private final long started = System.nanoTime();
+    private final TimeBudget time;
+    private final double seconds;
+    private final double gap;
     private final Map<List<Dog>, Double> bounds = new ConcurrentHashMap<>();
 
     /**
@@ -51,19 +53,19 @@ public final class Pots {
         this.knowledge = knowledge;
         this.solver = solver;
         this.planner = new Planner(knowledge, solver);
-        this.limits = limits;
+        this.time = new TimeBudget(limits.seconds());
+        this.seconds = limits.seconds();
+        this.gap = limits.relativeGap();
     }
-
-    /** One pot, with what the pots before it left. */
-    public record Pot(Household household, Plan plan, Verdict verdict) {}
 
     /**
      * A way to part the dogs.
      *
+     * @param pots each with what the pots before it left
      * @param atTheTill money for all pots
      * @param cost the same less what left-over parts are worth
      */
-    public record Way(List<Pot> pots, double atTheTill, double cost) {
+    public record Way(List<Planner.Result.Planned> pots, double atTheTill, double cost) {
         public Way {
             pots = List.copyOf(pots);
         }
@@ -84,41 +86,65 @@ public final class Pots {
 
     /** The best ways with at most one, two, and so on pots. */
     public List<UpTo> find(int most) {
-        List<Parting> partings = partings(household.dogs(), most).parallelStream()
-                .map(groups -> new Parting(groups, bound(groups)))
-                .filter(parting -> Double.isFinite(parting.bound()))
-                .sorted(Comparator.comparingDouble(Parting::bound))
-                .toList();
+        List<Parting> partings = weighed(most);
         List<UpTo> found = new ArrayList<>();
         Way best = null;
         double noneBelow = Double.POSITIVE_INFINITY;
         boolean complete = true;
         for (int count = 1; count <= Math.min(most, household.dogs().size()); count++) {
-            int pots = count;
-            List<Parting> some = partings.stream()
-                    .filter(parting -> parting.groups().size() == pots)
-                    .toList();
-            Way exactly = null;
-            for (Parting parting : some) {
-                noneBelow = Math.min(noneBelow, parting.bound());
-                // One way of each number of pots is planned, so that what it costs more is seen.
-                if (best != null && exactly != null && parting.bound() >= best.cost()) {
-                    break;
-                }
-                if (left() <= 0 && best != null) {
-                    complete = false;
-                    break;
-                }
-                Way way = planned(parting.groups());
-                if (way != null && (exactly == null || way.cost() < exactly.cost())) {
-                    exactly = way;
-                }
-            }
-            best = exactly != null && (best == null || exactly.cost() < best.cost()) ? exactly : best;
-            found.add(new UpTo(
-                    count, exactly, best, best == null ? noneBelow : Math.min(noneBelow, best.cost()), complete));
+            Best exactly = best(partings, count, best);
+            noneBelow = Math.min(noneBelow, exactly.noneBelow());
+            complete &= exactly.complete();
+            Way way = exactly.way();
+            best = way != null && (best == null || way.cost() < best.cost()) ? way : best;
+            found.add(
+                    new UpTo(count, way, best, best == null ? noneBelow : Math.min(noneBelow, best.cost()), complete));
         }
         return found;
+    }
+
+    /** The best way with just so many pots that was found in the time. */
+    Optional<Way> exactly(int pots) {
+        return Optional.ofNullable(best(weighed(pots), pots, null).way());
+    }
+
+    private List<Parting> weighed(int most) {
+        return partings(household.dogs(), most).parallelStream()
+                .map(groups -> new Parting(groups, bound(groups)))
+                .filter(parting -> Double.isFinite(parting.bound()))
+                .sorted(Comparator.comparingDouble(Parting::bound))
+                .toList();
+    }
+
+    private record Best(@Nullable Way way, double noneBelow, boolean complete) {}
+
+    /**
+     * The best way with just so many pots.
+     *
+     * @param rival with fewer pots, that it is to beat; one way is planned all the same, so that its cost is seen
+     */
+    private Best best(List<Parting> partings, int pots, @Nullable Way rival) {
+        Way best = null;
+        double noneBelow = Double.POSITIVE_INFINITY;
+        for (Parting parting : partings) {
+            if (parting.groups().size() != pots) {
+                continue;
+            }
+            noneBelow = Math.min(noneBelow, parting.bound());
+            boolean outdone = best != null
+                    && (parting.bound() >= best.cost() || (rival != null && parting.bound() >= rival.cost()));
+            if (outdone) {
+                break;
+            }
+            if (time.isSpent() && (best != null || rival != null)) {
+                return new Best(best, noneBelow, false);
+            }
+            Way way = planned(parting.groups());
+            if (way != null && (best == null || way.cost() < best.cost())) {
+                best = way;
+            }
+        }
+        return new Best(best, noneBelow, true);
     }
 
     /** Every way to part the dogs into at most so many groups, each once. */
@@ -144,10 +170,6 @@ public final class Pots {
             ways = next;
         }
         return ways;
-    }
-
-    private double left() {
-        return limits.seconds() - (System.nanoTime() - started) / 1e9;
     }
 
     private double bound(List<List<Dog>> groups) {
@@ -177,7 +199,7 @@ public final class Pots {
                 RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
                         .linearModel()
                         .relaxed(),
-                limits);
+                time.limits(seconds, gap));
         return switch (relaxed.status()) {
             case OPTIMAL -> relaxed.bound() - freeSupplements(some);
             case INFEASIBLE -> Double.POSITIVE_INFINITY;
@@ -187,12 +209,7 @@ public final class Pots {
 
     /** A supplement that costs nothing counts in a model as much as the cheapest food. */
     private static double freeSupplements(Household some) {
-        double nominal = some.pantry().stream()
-                .filter(item -> !item.food().isSupplement() && item.pricePerGram() > 0)
-                .mapToDouble(PantryItem::pricePerGram)
-                .min()
-                .orElse(0);
-        return nominal
+        return some.cheapestFoodPerGram()
                 * some.pantry().stream()
                         .filter(item -> item.food().isSupplement())
                         .mapToDouble(PantryItem::onHandGrams)
@@ -208,17 +225,16 @@ public final class Pots {
         List<List<Dog>> largestFirst = groups.stream()
                 .sorted(Comparator.comparingDouble(group -> -kcal(group)))
                 .toList();
-        List<Pot> pots = new ArrayList<>();
+        List<Planner.Result.Planned> pots = new ArrayList<>();
         Household rest = household;
         for (List<Dog> group : largestFirst) {
             Household own = rest.withDogs(group);
-            SolveLimits each =
-                    new SolveLimits(Math.max(1, Math.min(left(), limits.seconds() / 4)), limits.relativeGap());
-            if (!(planner.plan(own, each) instanceof Planner.Result.Planned planned)
+            if (!(planner.plan(own, time.limits(SHARE_OF_TIME * seconds, gap))
+                            instanceof Planner.Result.Planned planned)
                     || !planned.verdict().passed()) {
                 return null;
             }
-            pots.add(new Pot(own, planned.plan(), planned.verdict()));
+            pots.add(planned);
             rest = after(rest, planned.plan());
         }
         return priced(pots);
@@ -235,11 +251,11 @@ public final class Pots {
                 .toList());
     }
 
-    private Way priced(List<Pot> pots) {
+    private Way priced(List<Planner.Result.Planned> pots) {
         double till = 0;
         Map<String, Double> used = new HashMap<>();
         Map<String, Double> bought = new HashMap<>();
-        for (Pot pot : pots) {
+        for (Planner.Result.Planned pot : pots) {
             for (Plan.Purchase line : pot.plan().shopping()) {
                 till += line.pays();
                 used.merge(line.food(), line.usedGrams(), Double::sum);
@@ -251,7 +267,7 @@ public final class Pots {
             double paidFor = bought.getOrDefault(item.food().id(), 0.0);
             double left =
                     item.onHandGrams() + paidFor - used.getOrDefault(item.food().id(), 0.0);
-            worth += Math.min(left, paidFor) * Stock.worthPerGram(item, household);
+            worth += Math.min(left, paidFor) * household.rules().leftWorthPerGram(item);
         }
         return new Way(pots, till, till - worth);
     }
