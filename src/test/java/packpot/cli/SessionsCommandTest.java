@@ -76,6 +76,17 @@ class SessionsCommandTest {
         assertThat(run.out()).contains("Clash", "eggshell powder");
     }
 
+    /** The demo chooses its cook days on Saturdays and Sundays; the first is the first day, a Saturday. */
+    @Test
+    void cookDaysAreChosen() {
+        Run run = Run.of("sessions", Demo.file("ten-weeks").toString(), "--weeks", "4");
+        assertThat(run.exitCode()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains("Checked: every batch", "Cook days were chosen", "Sat 2 May ");
+        assertThat(run.lines())
+                .filteredOn(line -> line.matches(".* (Mon|Tue|Wed|Thu|Fri) .* days .*kg .*"))
+                .isEmpty();
+    }
+
     @Test
     void wrongUseIsTold() {
         assertThat(Run.of("sessions", QUICK, "--weeks", "27").err()).contains("--weeks is from 1 to 26; read 27");

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.audit.Finding;
 import packpot.audit.SessionsAudit;
+import packpot.dog.Course;
+import packpot.dog.Dog;
 import packpot.explain.Planner;
 import packpot.food.Keeps;
 import packpot.household.Horizon;
@@ -20,6 +22,7 @@ import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
+import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -123,7 +126,7 @@ class SessionsTest {
         Household household = scenario.household();
         List<PantryItem> pantry = new ArrayList<>(household.pantry());
         Collections.reverse(pantry);
-        List<packpot.dog.Dog> dogs = new ArrayList<>(household.dogs());
+        List<Dog> dogs = new ArrayList<>(household.dogs());
         Collections.reverse(dogs);
         HorizonPlan other = planned(with(scenario, household.withPantry(pantry).withDogs(dogs)));
         // Each is within its gap of the same optimum.
@@ -143,6 +146,48 @@ class SessionsTest {
         assertThat(Varied.unmet(wish, varied.sessions(), "")).isEmpty();
         assertThat(Varied.unmet(wish, plan.sessions(), "")).isNotEmpty();
         assertThat(varied.cost().total()).isLessThanOrEqualTo(1.5 * plan.cost().total());
+    }
+
+    @Test
+    void whatIsFrozenIsThawedBeforeTheFirstCookDay() {
+        Horizon.FrozenMeals meals = new Horizon.FrozenMeals("beef and barley", -10, 4, 2);
+        Horizon horizon = new Horizon(
+                14,
+                List.of(4),
+                scenario.horizon().cookOn(),
+                Horizon.Choice.FIXED,
+                0,
+                List.of(meals),
+                Horizon.Variety.NONE);
+        HorizonPlan later = planned(new HorizonScenario(scenario.household(), horizon));
+        assertThat(later.audit(Demo.knowledge())).isEmpty();
+        assertThat(later.sessions()).extracting(HorizonPlan.Session::interval).containsExactly(new Interval(4, 10));
+        LocalDate start = scenario.household().start();
+        List<FeedingCalendar.Event> thaw = HorizonCalendar.of(later, Demo.knowledge()).calendar().events().stream()
+                .filter(event -> event.title().contains("beef and barley"))
+                .toList();
+        assertThat(thaw).extracting(FeedingCalendar.Event::date).containsExactly(start.minusDays(1), start.plusDays(1));
+        assertThat(thaw.get(0).title()).contains("made on " + start.minusDays(10), "fed from " + start);
+    }
+
+    /** A dog that comes in the middle of a batch is fed from that day on, and one that leaves until then. */
+    @Test
+    void dogsComeAndLeaveInTheMiddle() {
+        List<Dog> dogs = scenario.household().dogs().stream()
+                .map(dog -> dog.name().equals("Wren")
+                        ? dog.withCourse(new Course(List.of(), null, null, null, 13, null))
+                        : dog)
+                .toList();
+        HorizonPlan left = planned(with(scenario, scenario.household().withDogs(dogs)));
+        assertThat(left.audit(Demo.knowledge())).isEmpty();
+        assertThat(HorizonCalendar.of(left, Demo.knowledge()).findings()).isEmpty();
+        assertThat(left.sessions())
+                .extracting(session -> session.plan().dogs().stream()
+                        .filter(dog -> dog.name().equals("Wren"))
+                        .mapToInt(Plan.DogPlan::daysFed)
+                        .sum())
+                .containsExactly(9, 4, 0);
+        assertThat(left.cost().total()).isLessThan(plan.cost().total());
     }
 
     private static List<Finding> findings(List<HorizonPlan.Session> sessions, SessionsAudit.Stated stated) {
