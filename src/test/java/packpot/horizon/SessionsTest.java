@@ -134,6 +134,25 @@ class SessionsTest {
         assertThat(plan.cost().total()).isGreaterThanOrEqualTo(other.cost().noPlanBelow());
     }
 
+    /** What is in the house saves money, which the bound must grant; and it is used but once. */
+    @Test
+    void theBoundHoldsWithFoodInTheHouse() {
+        Household stocked = scenario.household()
+                .withPantry(scenario.household().pantry().stream()
+                        .map(item -> item.food().label().contains("rice")
+                                        || item.food().label().contains("oats")
+                                ? item.withOnHand(5000)
+                                : item)
+                        .toList());
+        HorizonPlan cheaper = planned(with(scenario, stocked));
+        assertThat(cheaper.audit(Demo.knowledge())).isEmpty();
+        assertThat(cheaper.cost().total()).isLessThan(0.97 * plan.cost().total());
+        assertThat(cheaper.cost().noPlanBelow())
+                .isLessThanOrEqualTo(cheaper.cost().total());
+        // What was not paid for is worth nothing at the end.
+        assertThat(cheaper.cost().atTheTill()).isLessThan(plan.cost().atTheTill());
+    }
+
     @Test
     void batchesDifferAsWished() {
         Horizon horizon = scenario.horizon();
