@@ -1,5 +1,6 @@
 package packpot.horizon;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
@@ -74,10 +75,13 @@ public final class Sessions {
         Answer byWeight = chain.byWeight(intervals, done);
         double bound = bound(scenario, intervals, packs, clock);
         Answer cheaper = cost(byPart.join()) < cost(byWeight) ? byPart.join() : byWeight;
-        return cheaper instanceof Answer.Planned planned
-                ? new Answer.Planned(
-                        chain.varied(chain.lastByPacks(planned.plan()).withBound(bound)))
-                : cheaper;
+        if (!(cheaper instanceof Answer.Planned planned)) {
+            return cheaper;
+        }
+        HorizonPlan plan = chain.varied(chain.lastByPacks(planned.plan()).withBound(bound));
+        List<String> notes = new ArrayList<>(plan.notes());
+        notes.addAll(MovingNeeds.notes(scenario, knowledge, plan.sessions()));
+        return new Answer.Planned(plan.withNotes(notes));
     }
 
     /** The household for one batch, which may count on all that keeps and is in the house on the first day. */

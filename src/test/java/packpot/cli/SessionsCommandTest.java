@@ -82,6 +82,10 @@ class SessionsCommandTest {
         Run run = Run.of("sessions", Demo.file("ten-weeks").toString(), "--weeks", "4");
         assertThat(run.exitCode()).as(run.out() + run.err()).isZero();
         assertThat(run.out()).contains("Checked: every batch", "Cook days were chosen", "Sat 2 May ");
+        // A puppy of 14 weeks grows too fast for one portion; a dog that stays as it is has one.
+        assertThat(run.out())
+                .containsPattern("Rue needs \\d+ kcal a day when the batch")
+                .doesNotContain("Sedge needs");
         assertThat(run.lines())
                 .filteredOn(line -> line.matches(".* (Mon|Tue|Wed|Thu|Fri) .* days .*kg .*"))
                 .isEmpty();
