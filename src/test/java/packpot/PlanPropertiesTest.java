@@ -19,6 +19,7 @@ import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.Rules;
 import packpot.household.Shape;
+import packpot.household.TestItems;
 
 /**
  * What holds for every household, on households drawn at random. Two costs are compared by what is proved of them: a
@@ -106,7 +107,7 @@ class PlanPropertiesTest {
         Household old = household(seed);
         PantryItem first = old.pantry().get(0);
         List<PantryItem> pantry = new ArrayList<>(old.pantry());
-        pantry.set(0, priced(first, 0.5 * first.packPrice()));
+        pantry.set(0, TestItems.priced(first, 0.5 * first.packPrice()));
         notDearer(seed, old.withPantry(pantry));
     }
 
@@ -126,7 +127,7 @@ class PlanPropertiesTest {
     void doublePricesDoubleTheCost(int seed) {
         Household old = household(seed);
         List<PantryItem> pantry = old.pantry().stream()
-                .map(item -> priced(item, 2 * item.packPrice()))
+                .map(item -> TestItems.priced(item, 2 * item.packPrice()))
                 .toList();
         sameCost(seed, old.withPantry(pantry), 2);
     }
@@ -165,22 +166,5 @@ class PlanPropertiesTest {
                 "{\"packpot\": 1, \"dogs\": [{\"name\": \"Ash\", \"weight\": \"9 kg\", \"age\": \"4 years\"}],"
                         + " \"pantry\": [{\"food\": \"" + label + "\", \"price\": \"$" + pricePerKilogram + "/kg\"}]}");
         return household.pantry().get(0);
-    }
-
-    /** The same food at another price of a pack, or of a gram where it is sold by weight. */
-    private static PantryItem priced(PantryItem item, double price) {
-        return new PantryItem(
-                item.food(),
-                item.preparation(),
-                item.packGrams(),
-                item.packAsBoughtGrams(),
-                item.packName(),
-                price,
-                item.onHandGrams(),
-                item.mustUseGrams(),
-                item.atMostGrams(),
-                item.wholePacksOnly(),
-                item.outOfStock(),
-                item.place());
     }
 }

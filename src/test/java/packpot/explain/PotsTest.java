@@ -13,6 +13,7 @@ import packpot.dog.Dog;
 import packpot.dog.TestDogs;
 import packpot.household.Household;
 import packpot.household.PantryItem;
+import packpot.household.TestItems;
 import packpot.plan.Plan;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
@@ -118,6 +119,19 @@ class PotsTest {
         for (int pots = 1; pots <= 2; pots++) {
             assertThat(way(other, pots).cost())
                     .isCloseTo(way(found, pots).cost(), org.assertj.core.data.Percentage.withPercentage(100 * 3 * GAP));
+        }
+    }
+
+    @Test
+    void doublePricesDoubleTheCost() {
+        List<Pots.UpTo> doubled = find(HOUSEHOLD.withPantry(HOUSEHOLD.pantry().stream()
+                .map(item -> TestItems.priced(item, 2 * item.packPrice()))
+                .toList()));
+        for (int pots = 1; pots <= 2; pots++) {
+            assertThat(way(doubled, pots).cost())
+                    .isCloseTo(
+                            2 * way(found, pots).cost(),
+                            org.assertj.core.data.Percentage.withPercentage(100 * 3 * GAP));
         }
     }
 
