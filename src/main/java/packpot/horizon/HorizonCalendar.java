@@ -56,6 +56,9 @@ public final class HorizonCalendar {
             grams += batch.bags() * batch.gramsPerBag();
             left += batch.leftGrams();
         }
+        if (!plan.horizon().frozen().isEmpty()) {
+            notes.add("the meals that are in the freezer at first are not in the table: their weight is not known");
+        }
         events.addAll(dogs(plan.household(), plan.horizon(), knowledge));
         events.sort(Comparator.comparing(FeedingCalendar.Event::date).thenComparing(FeedingCalendar.Event::kind));
         return new Checked(

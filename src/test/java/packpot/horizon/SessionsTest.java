@@ -186,6 +186,8 @@ class SessionsTest {
                 .filter(event -> event.title().contains("beef and barley"))
                 .toList();
         assertThat(thaw).extracting(FeedingCalendar.Event::date).containsExactly(start.minusDays(1), start.plusDays(1));
+        assertThat(HorizonCalendar.of(later, Demo.knowledge()).calendar().notes())
+                .anyMatch(note -> note.contains("not in the table"));
         assertThat(thaw.get(0).title()).contains("made on " + start.minusDays(10), "fed from " + start);
     }
 
