@@ -91,7 +91,7 @@ final class DogCheck {
         additions(dog, need, bowls, ledger, days);
         supplementCaps(dog, need, bowls, ledger.kcal(), days);
         List<NutrientLine> nutrients = new NutrientCheck(household, knowledge, findings).check(dog, need, ledger, days);
-        return new DogAudit(dog.name(), target, kcalPerDay, nutrients);
+        return new DogAudit(dog.name(), target, kcalPerDay, ledger.dryGrams() / days, nutrients);
     }
 
     private void stated(Dog dog, Plan.DogPlan bowls, EnergyNeed need, double target) {

@@ -16,6 +16,7 @@ final class Ledger {
     private final Map<Constituent, Double> amounts = new EnumMap<>(Constituent.class);
     private final Map<PantryItem, Double> kcalByFood = new HashMap<>();
     private double kcal;
+    private double dryGrams;
 
     Ledger(Household household, Knowledge knowledge) {
         this.household = household;
@@ -30,6 +31,7 @@ final class Ledger {
         }
         double energy = grams * kcalPerGram(item);
         kcal += energy;
+        dryGrams += grams * (1 - item.food().composition().perGram(Constituent.WATER_G));
         kcalByFood.merge(item, energy, Double::sum);
     }
 
@@ -60,6 +62,10 @@ final class Ledger {
 
     double kcal() {
         return kcal;
+    }
+
+    double dryGrams() {
+        return dryGrams;
     }
 
     /** Sum of weights times constituents. */

@@ -86,7 +86,7 @@ public final class RecipeAudit {
                 new NutrientCheck(household, knowledge, nutrition).check(dog, need(dog), ledger, recipe.days());
         supplementCaps(dog, share, ledger.kcal());
         avoided(dog);
-        return new DogAudit(dog.name(), target, kcalPerDay, lines);
+        return new DogAudit(dog.name(), target, kcalPerDay, ledger.dryGrams() / recipe.days(), lines);
     }
 
     private void supplementCaps(Dog dog, double share, double kcal) {

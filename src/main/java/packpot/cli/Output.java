@@ -18,8 +18,12 @@ final class Output {
     @Option(names = "--out", paramLabel = "FILE", description = "write to this file, not to the terminal")
     private @Nullable Path file;
 
-    @Option(names = "--overwrite", description = "with --out: replace a file that exists")
+    @Option(names = "--overwrite", description = "replace files that exist")
     private boolean overwrite;
+
+    boolean overwrite() {
+        return overwrite;
+    }
 
     boolean json() {
         return json;

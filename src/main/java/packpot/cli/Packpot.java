@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             CalendarCommand.class,
             SessionsCommand.class,
             PotsCommand.class,
+            SheetsCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

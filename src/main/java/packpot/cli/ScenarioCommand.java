@@ -53,6 +53,11 @@ abstract class ScenarioCommand implements Callable<Integer> {
         return Scenarios.read(knowledge, scenario);
     }
 
+    /** Whether files of the user's are replaced. */
+    final boolean overwrite() {
+        return output.overwrite();
+    }
+
     /** Prints the result, for people or for programs. */
     final void print(Supplier<String> text, Supplier<String> json) throws OutputException {
         output.write(spec, (output.json() ? json : text).get());

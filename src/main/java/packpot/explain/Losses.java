@@ -93,14 +93,25 @@ public final class Losses {
             return new Result.NoBase(none);
         }
         Planner.Result.Planned base = (Planner.Result.Planned) first;
-        List<Plan.Purchase> used = base.plan().shopping();
-        started.accept(used.size());
-        List<Loss> losses =
-                new ArrayList<>(Parallel.map(used, line -> loss(line, base, planner, knowledge, limits), done));
+        started.accept(base.plan().shopping().size());
+        List<Loss> losses = new ArrayList<>(each(base, knowledge, solver, limits, done));
         losses.sort(Comparator.comparing((Loss loss) -> loss.end() != End.IMPOSSIBLE)
                 .thenComparingDouble(loss -> -orNothing(loss.extraCost()))
                 .thenComparing(Loss::label));
         return new Result.Ranked(base, losses);
+    }
+
+    /**
+     * What each food of a plan is worth to it, in the order of the shopping list.
+     *
+     * @param solver is used from several threads at once
+     * @param limits of each plan
+     * @param done is told how many are made, from any thread
+     */
+    public static List<Loss> each(
+            Planner.Result.Planned base, Knowledge knowledge, Solver solver, SolveLimits limits, IntConsumer done) {
+        Planner planner = new Planner(knowledge, solver);
+        return Parallel.map(base.plan().shopping(), line -> loss(line, base, planner, knowledge, limits), done);
     }
 
     private static double orNothing(@Nullable Double cost) {

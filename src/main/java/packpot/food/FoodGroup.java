@@ -30,4 +30,12 @@ public enum FoodGroup {
     public static FoodGroup ofKey(String key) {
         return valueOf(key.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
+
+    /** Meat, fish, eggs and what else comes from animals and is cooked through. */
+    public boolean isAnimal() {
+        return switch (this) {
+            case MEAT, FISH, EGG, ORGAN, LIVER, SHELLFISH -> true;
+            case GRAIN, POTATO, PULSE, VEGETABLE, OXALATE_GREEN, FRUIT, DAIRY, SEED, OIL, OTHER, SUPPLEMENT -> false;
+        };
+    }
 }

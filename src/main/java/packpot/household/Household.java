@@ -3,6 +3,7 @@ package packpot.household;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.dog.EnergyMethod;
@@ -13,6 +14,7 @@ import packpot.units.UnitSystem;
  * A household in base units, valid as it stands.
  *
  * @param currency ISO 4217 code
+ * @param locale whose words, figures and dates its sheets have
  * @param profile name of the profile for dogs that name none of their own
  * @param dogs those that are there on the first day
  * @param coming those that come later; no batch that begins on the first day is planned for them
@@ -25,6 +27,7 @@ public record Household(
         LocalDate start,
         String currency,
         UnitSystem units,
+        Locale locale,
         String profile,
         EnergyMethod.Maintenance maintenance,
         EnergyMethod.Growth growth,
@@ -94,6 +97,7 @@ public record Household(
                 day,
                 currency,
                 units,
+                locale,
                 profile,
                 maintenance,
                 growth,
@@ -146,6 +150,7 @@ public record Household(
                 start,
                 currency,
                 units,
+                locale,
                 profile,
                 maintenance,
                 growth,

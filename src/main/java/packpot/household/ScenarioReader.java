@@ -14,6 +14,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -311,6 +312,7 @@ public final class ScenarioReader {
                 firstDay,
                 currency,
                 system,
+                locale(fields),
                 profile == null ? Profiles.USUAL : profile,
                 maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
                 growth == null ? EnergyMethod.Growth.KLEIN : growth,
@@ -383,6 +385,23 @@ public final class ScenarioReader {
             return "USD";
         }
         return code;
+    }
+
+    private static Locale locale(Fields fields) {
+        String tag = fields.text("locale");
+        if (tag == null) {
+            return Locale.US;
+        }
+        try {
+            Locale locale = new Locale.Builder().setLanguageTag(tag).build();
+            if (!locale.getLanguage().isEmpty()) {
+                return locale;
+            }
+        } catch (IllformedLocaleException e) {
+            // Told below, like a tag without a language.
+        }
+        fields.fault("locale", "read \"" + tag + "\", expected a language and a country such as en-US or de-DE");
+        return Locale.US;
     }
 
     private static @Nullable Double budget(Fields fields, String currency) {

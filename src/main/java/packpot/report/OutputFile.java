@@ -49,6 +49,11 @@ public final class OutputFile {
      * @throws IOException with a message for people
      */
     public static void write(Path file, String text, boolean overwrite) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8), overwrite);
+    }
+
+    /** The same for bytes. */
+    public static void write(Path file, byte[] bytes, boolean overwrite) throws IOException {
         Path target = check(file, overwrite);
         Path folder = target.getParent();
         if (folder == null) {
@@ -58,7 +63,7 @@ public final class OutputFile {
         try {
             // Made by hand, since a temporary file of the library's may be read by its owner alone.
             temporary = folder.resolve(".packpot-" + UUID.randomUUID() + ".tmp");
-            Files.writeString(temporary, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            Files.write(temporary, bytes, StandardOpenOption.CREATE_NEW);
             move(temporary, target, overwrite);
         } catch (NoSuchFileException e) {
             throw new IOException("there is no folder " + folder + "; make it first", e);

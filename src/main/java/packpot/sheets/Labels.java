@@ -1,0 +1,57 @@
+package packpot.sheets;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packpot.plan.FeedingCalendar;
+
+/** The labels of a batch's bags, in the order in which the bags are eaten. */
+public final class Labels {
+
+    private Labels() {}
+
+    /**
+     * One label.
+     *
+     * @param number of the bag
+     * @param thawOn the morning on which it leaves the freezer; null for a bag that is never frozen
+     * @param useBy the last day on which it may be fed
+     * @param code a QR code of the same words, as a PNG in a data URL
+     */
+    public record Label(int number, @Nullable LocalDate thawOn, LocalDate useBy, String code) {}
+
+    /** One label for each bag. */
+    public static List<Label> of(SheetSource source) {
+        FeedingCalendar calendar = source.calendar();
+        var figures = source.knowledge().kitchen();
+        Map<Integer, LocalDate> thaw = new HashMap<>();
+        Map<Integer, LocalDate> frozen = new HashMap<>();
+        for (FeedingCalendar.Event event : calendar.events()) {
+            if (event.kind() == FeedingCalendar.Kind.THAW) {
+                event.bags().forEach(bag -> thaw.put(bag, event.date()));
+            } else if (event.kind() == FeedingCalendar.Kind.FREEZE) {
+                event.bags().forEach(bag -> frozen.put(bag, event.date()));
+            }
+        }
+        int fridgeDays = Math.max(1, source.household().kitchen().fridgeDays());
+        int freezerDays = (int) figures.freezerDays();
+        List<Label> labels = new ArrayList<>();
+        for (int bag = 1; bag <= calendar.bags(); bag++) {
+            LocalDate until = frozen.containsKey(bag)
+                    ? calendar.start().plusDays(freezerDays)
+                    : calendar.start().plusDays(fridgeDays);
+            labels.add(new Label(bag, thaw.get(bag), until, QrCode.png(words(source, bag, until))));
+        }
+        return labels;
+    }
+
+    /** What the code says: plain words that any telephone shows. */
+    static String words(SheetSource source, int bag, LocalDate useBy) {
+        FeedingCalendar calendar = source.calendar();
+        return "Bag " + bag + "/" + calendar.bags() + " made " + calendar.start() + " use by " + useBy + " "
+                + Math.round(calendar.gramsPerBag()) + " g";
+    }
+}

@@ -1,0 +1,29 @@
+package packpot.sheets;
+
+import java.util.List;
+import packpot.audit.Verdict;
+import packpot.explain.Losses;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.plan.FeedingCalendar;
+import packpot.plan.Plan;
+
+/**
+ * What sheets are made of.
+ *
+ * @param plan one that passed its audit
+ * @param verdict of that audit, with every dog's nutrients
+ * @param calendar of the batch, checked
+ * @param standIns what takes the place of each food that the shop has not; empty when that was not asked
+ */
+public record SheetSource(
+        Household household,
+        Knowledge knowledge,
+        Plan plan,
+        Verdict verdict,
+        FeedingCalendar calendar,
+        List<Losses.Loss> standIns) {
+    public SheetSource {
+        standIns = List.copyOf(standIns);
+    }
+}

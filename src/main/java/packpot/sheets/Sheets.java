@@ -1,0 +1,344 @@
+package packpot.sheets;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packpot.audit.DogAudit;
+import packpot.audit.NutrientLine;
+import packpot.dog.Dog;
+import packpot.explain.Losses;
+import packpot.explain.StandIn;
+import packpot.food.Supplement;
+import packpot.household.PantryItem;
+import packpot.plan.FeedingCalendar;
+import packpot.plan.Plan;
+import packpot.units.Show;
+import packpot.units.UnitSystem;
+
+/** The sheets of one plan as one page of HTML that needs nothing else, well-formed as XML too, from which the PDF is made. */
+public final class Sheets {
+    private final SheetSource source;
+    private final Texts texts;
+    private final Paper paper;
+    private final LabelSheet labelSheet;
+    private final CookDay cookDay;
+    private final List<Labels.Label> labels;
+    private final Map<String, PantryItem> items = new HashMap<>();
+
+    /** Sheets in one language, for one paper and one sheet of labels. */
+    public Sheets(SheetSource source, Texts texts, Paper paper, LabelSheet labelSheet) {
+        this.source = source;
+        this.texts = texts;
+        this.paper = paper;
+        this.labelSheet = labelSheet;
+        this.cookDay = CookDay.of(source);
+        this.labels = Labels.of(source);
+        source.household().pantry().forEach(item -> items.put(item.food().id(), item));
+    }
+
+    /** The page. */
+    public String html() {
+        StringOutput output = new StringOutput(1 << 18);
+        TemplateEngine.createPrecompiled(null, ContentType.Html, null, "gg.jte.generated.precompiled")
+                .render("sheets/page.jte", this, output);
+        return output.toString();
+    }
+
+    public SheetSource source() {
+        return source;
+    }
+
+    public Plan plan() {
+        return source.plan();
+    }
+
+    public Texts texts() {
+        return texts;
+    }
+
+    public Paper paper() {
+        return paper;
+    }
+
+    public LabelSheet labelSheet() {
+        return labelSheet;
+    }
+
+    public CookDay cookDay() {
+        return cookDay;
+    }
+
+    public List<Labels.Label> labels() {
+        return labels;
+    }
+
+    private UnitSystem units() {
+        return source.household().units();
+    }
+
+    /** A sentence of the bundle. */
+    public String say(String key, Object... values) {
+        return texts.say(key, values);
+    }
+
+    public String grams(double grams) {
+        return texts.amount(Show.grams(grams));
+    }
+
+    /** Pounds and ounces, or kilograms. */
+    public String weight(double grams) {
+        return texts.amount(Show.weight(grams, units()));
+    }
+
+    /** Grams, and pounds beside them where the household weighs in pounds. */
+    public String both(double grams) {
+        return units() == UnitSystem.METRIC ? weight(grams) : grams(grams) + " (" + weight(grams) + ")";
+    }
+
+    public String bodyWeight(double kilograms) {
+        return texts.amount(Show.bodyWeight(kilograms, units()));
+    }
+
+    public String volume(double millilitres) {
+        return texts.amount(Show.volume(millilitres, units()));
+    }
+
+    public String scoop(double millilitres) {
+        return texts.amount(Show.scoop(millilitres, units()));
+    }
+
+    public String money(double amount) {
+        return texts.money(amount, plan().currency());
+    }
+
+    public String celsius(double celsius) {
+        return units() == UnitSystem.METRIC
+                ? Math.round(celsius) + " °C"
+                : Math.round(celsius * 9 / 5 + 32) + " °F (" + Math.round(celsius) + " °C)";
+    }
+
+    /** Scoops by volume of cooked food. */
+    public String scoopOf(double cookedGrams) {
+        return scoop(cookedGrams / source.household().kitchen().mixDensityGramsPerMl());
+    }
+
+    /** The name of a food by its id. */
+    public String food(String id) {
+        PantryItem item = items.get(id);
+        return texts.food(id, item == null ? id : item.food().label());
+    }
+
+    public String nutrient(String key, String english) {
+        return texts.name("nutrient", key, english);
+    }
+
+    /** Words of a section of the shop, a life stage or a preparation. */
+    public String words(String kind, String english) {
+        return texts.name(kind, english.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_"), english);
+    }
+
+    /** Sections of the shop with something in them, in the order of their names. */
+    public List<String> sections() {
+        return plan().shopping().stream()
+                .map(Plan.Purchase::section)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** What takes the place of a food that is out; null when that was not asked or nothing stands out. */
+    public Losses.@Nullable Loss standIn(String food) {
+        return source.standIns().stream()
+                .filter(loss -> loss.food().equals(food))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The dog's nutrients as they were reckoned. */
+    public DogAudit audit(int dog) {
+        return source.verdict().dogs().get(dog);
+    }
+
+    /** Days on which a dog is to be weighed. */
+    public List<FeedingCalendar.Event> weighings(String dog) {
+        return source.calendar().events().stream()
+                .filter(event -> event.kind() == FeedingCalendar.Kind.WEIGH)
+                .filter(event -> event.about().equals(dog))
+                .toList();
+    }
+
+    /** What to do on a day of the calendar, and details that are in English only. */
+    public String event(FeedingCalendar.Event event) {
+        return EventWords.of(this, event);
+    }
+
+    /** Sources of what the sheet for the veterinarian says, each once. */
+    public List<String> sources() {
+        return source.plan().dogs().stream()
+                .flatMap(dog -> java.util.stream.Stream.of(dog.profile(), dog.energySource()))
+                .distinct()
+                .toList();
+    }
+
+    /** How a nutrient's unit is printed. */
+    public static String unit(String unit) {
+        return unit.equals("ug") ? "µg" : unit;
+    }
+
+    /** Whether a nutrient's line of a table carries the mark of a recalled figure. */
+    public static boolean isRatio(String unit) {
+        return unit.isEmpty();
+    }
+
+    /** What the sheet of a shop says of a food that is out. */
+    public String standInWords(Losses.Loss loss) {
+        StandIn standIn = loss.standIn();
+        Double extra = loss.extraCost();
+        if (loss.end() == Losses.End.IMPOSSIBLE) {
+            return say("out.impossible");
+        }
+        if (standIn == null || extra == null) {
+            return "";
+        }
+        return say("out.standIn", texts.food(standIn.food(), standIn.label()), money(extra));
+    }
+
+    /** The same style for print and screen. */
+    public String printStyle() {
+        // Sizes of the pages are those of the paper at hand; labels lie on sheets without margins.
+        String size = css(paper.widthMm()) + "mm " + css(paper.heightMm()) + "mm";
+        return file("base.css")
+                + file("print.css")
+                        .replace("PAPER_SIZE", size)
+                        .replace("PAPER_WIDTH", css(paper.widthMm()) + "mm")
+                        // A page that is filled to the last hair would be followed by an empty one.
+                        .replace("PAPER_HEIGHT", css(paper.heightMm() - 1) + "mm")
+                        .replace("LABEL_WIDTH", css(labelSheet.widthMm()) + "mm")
+                        .replace("LABEL_HEIGHT", css(labelSheet.heightMm()) + "mm")
+                        .replace("PAGE_WORD", say("page"));
+    }
+
+    /** The style for screens alone, which no setter of pages reads. */
+    public String screenStyle() {
+        return file("screen.css");
+    }
+
+    /** A length as CSS and SVG write it. */
+    public String css(double length) {
+        return String.format(Locale.ROOT, "%.2f", length).replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+
+    /** Millimetres for people. */
+    public String mm(double millimetres) {
+        return texts.number(millimetres, 1) + " mm";
+    }
+
+    /** So much of a name as there is room for. */
+    public String clip(String name, int most) {
+        return name.codePointCount(0, name.length()) <= most
+                ? name
+                : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
+    }
+
+    /** All dogs that are fed from the batch. */
+    public String dogNames() {
+        return String.join(", ", plan().dogs().stream().map(Plan.DogPlan::name).toList());
+    }
+
+    /** What a dog must not get. */
+    public String avoided(Dog dog) {
+        return String.join(", ", dog.avoids());
+    }
+
+    /** Days of the batch as dates. */
+    public String dates(List<Integer> days) {
+        return String.join(
+                ", ",
+                days.stream()
+                        .map(day -> texts.shortDate(plan().start().plusDays(day - 1L)))
+                        .toList());
+    }
+
+    public String datesOf(List<FeedingCalendar.Event> events) {
+        return String.join(
+                ", ",
+                events.stream().map(event -> texts.shortDate(event.date())).toList());
+    }
+
+    /** Points of a line over the weeks, of weight or of energy. */
+    public String points(List<Charts.Week> weeks, double step, boolean weight) {
+        List<String> points = new ArrayList<>();
+        for (int i = 0; i < weeks.size(); i++) {
+            double share = weight ? weeks.get(i).weight() : weeks.get(i).energy();
+            points.add(css(40 + i * step) + "," + css(150 - 130 * share));
+        }
+        return String.join(" ", points);
+    }
+
+    /** Supplements with the strength of the product that was reckoned with. */
+    public List<String> supplements() {
+        List<String> lines = new ArrayList<>();
+        for (Plan.Purchase line : plan().shopping()) {
+            PantryItem item = items.get(line.food());
+            Supplement supplement = item == null ? null : item.food().supplement();
+            if (supplement != null) {
+                lines.add(say(
+                        "vet.supplement",
+                        texts.food(line.food(), line.label()),
+                        texts.amount(supplement.form()),
+                        texts.amount(supplement.activeShare()),
+                        texts.amount(supplement.measureName()),
+                        grams(supplement.gramsPerMeasure())));
+            }
+        }
+        return lines;
+    }
+
+    /** The marks of a line: too little, too much, recalled, thin. */
+    public String marks(NutrientLine line) {
+        return (line.tooLittle() ? say("short") + " " : "")
+                + (line.tooMuch() ? say("over") + " " : "")
+                + (line.fromMemory() ? "m" : "")
+                + (line.thin() ? "?" : "");
+    }
+
+    /** Nutrients of which much of the energy has no figure, each once. */
+    public List<String> thin() {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (DogAudit dog : source.verdict().dogs()) {
+            dog.nutrients().stream()
+                    .filter(NutrientLine::thin)
+                    .forEach(line -> lines.putIfAbsent(
+                            line.key(),
+                            say(
+                                    "vet.thinLine",
+                                    nutrient(line.key(), line.label()),
+                                    texts.percent(line.unknownEnergyShare()),
+                                    String.join("; ", line.unknownFoods()))));
+        }
+        return List.copyOf(lines.values());
+    }
+
+    /** A style sheet, or another file beside the templates. */
+    public static String file(String name) {
+        try (InputStream in = Sheets.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
