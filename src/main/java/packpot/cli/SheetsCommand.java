@@ -121,6 +121,9 @@ final class SheetsCommand extends ScenarioCommand {
         Texts texts = texts(household);
         Paper sheet = paper(household);
         LabelSheet labelSheet = labelSheet(sheet);
+        if (!oneFile().equals(".html")) {
+            PdfFile.getReady();
+        }
         Planner.Result result =
                 Progress.during("Planning", () -> new Planner(knowledge, solver).plan(household, limits));
         if (result instanceof Planner.Result.NoPlan none) {

@@ -12,7 +12,32 @@ import java.io.InputStream;
 public final class PdfFile {
     private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
 
+    private static final String SMALL_PAGE =
+            "<html><head><style>b { font-family: 'DejaVu Sans' } table { width: 100% }</style></head><body>"
+                    + "<table><tr><th>one</th><td><b>two</b></td></tr></table><ul><li>three</li></ul>"
+                    + "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9' font-family='DejaVu Sans'>"
+                    + "<text x='0' y='9'>four</text><circle cx='4' cy='4' r='2' fill='#0072b2'/>"
+                    + "<rect x='1' y='1' width='3' height='3' fill='#d55e00'/></svg></body></html>";
+
     private PdfFile() {}
+
+    /**
+     * Sets a page that nobody sees, beside whatever the caller does first: most of the time that a PDF takes is the loading
+     * of fonts and classes.
+     */
+    public static void getReady() {
+        Thread ready = new Thread(
+                () -> {
+                    try {
+                        of(SMALL_PAGE);
+                    } catch (IOException | RuntimeException e) {
+                        // Whoever sets a page of his own is told.
+                    }
+                },
+                "PDF");
+        ready.setDaemon(true);
+        ready.start();
+    }
 
     /**
      * The PDF of a page that is well-formed as XML.
@@ -21,6 +46,7 @@ public final class PdfFile {
      */
     public static byte[] of(String html) throws IOException {
         XRLog.setLoggingEnabled(false);
+        OwnFonts.install();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .useFastMode()
