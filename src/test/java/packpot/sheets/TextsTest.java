@@ -1,0 +1,115 @@
+package packpot.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import packpot.Demo;
+
+class TextsTest {
+    private static final Path FOLDER = Path.of("src", "main", "resources", "packpot", "sheets");
+    private static final Set<String> NAMES = Set.of("food", "nutrient", "section", "stage", "how", "unsafe", "word");
+
+    private static Properties bundle(String file) throws IOException {
+        Properties bundle = new Properties();
+        try (Reader reader = Files.newBufferedReader(FOLDER.resolve(file))) {
+            bundle.load(reader);
+        }
+        return bundle;
+    }
+
+    private static Set<String> sentences(Properties bundle) {
+        return bundle.stringPropertyNames().stream()
+                .filter(key -> key.indexOf('.') < 0 || !NAMES.contains(key.substring(0, key.indexOf('.'))))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void everySentenceIsSaidInBothLanguagesWithTheSameFigures() throws IOException {
+        Properties english = bundle("texts.properties");
+        Properties german = bundle("texts_de.properties");
+        assertThat(sentences(german)).isEqualTo(sentences(english));
+        for (String key : sentences(english)) {
+            if (!key.startsWith("date.") && !key.equals("event.freeze") && !key.equals("event.thaw")) {
+                assertThat(places(german.getProperty(key))).as(key).isEqualTo(places(english.getProperty(key)));
+            }
+            // A straight apostrophe would hide what follows it from the formatter.
+            assertThat(english.getProperty(key) + german.getProperty(key)).doesNotContain("'");
+        }
+    }
+
+    private static Set<String> places(String sentence) {
+        return Pattern.compile("\\{(\\d)")
+                .matcher(sentence)
+                .results()
+                .map(found -> found.group(1))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void everyNameOfTheDemosIsThere() {
+        Texts german = Texts.of(Locale.GERMANY);
+        for (Path file : Demo.files()) {
+            if (!file.toString().contains("ten-weeks")) {
+                Demo.planned(file)
+                        .plan()
+                        .shopping()
+                        .forEach(line -> assertThat(german.has("food." + line.food()))
+                                .as(line.food())
+                                .isTrue());
+            }
+        }
+        Demo.knowledge()
+                .nutrients()
+                .all()
+                .forEach(nutrient -> assertThat(german.has("nutrient." + nutrient.key()))
+                        .as(nutrient.key())
+                        .isTrue());
+    }
+
+    @Test
+    void figuresAreWrittenAsTheLocaleDoes() {
+        Texts american = Texts.of(Locale.US);
+        Texts german = Texts.of(Locale.GERMANY);
+        Texts swiss = Texts.of(Locale.forLanguageTag("de-CH"));
+        assertThat(american.number(1234.5, 1)).isEqualTo("1,234.5");
+        assertThat(german.number(1234.5, 1)).isEqualTo("1.234,5");
+        assertThat(swiss.number(1234.5, 1)).isEqualTo("1’234.5");
+        assertThat(american.money(1234.5, "USD")).isEqualTo("$1,234.50");
+        assertThat(german.money(1234.5, "EUR")).isEqualTo("1.234,50\u00a0€");
+        assertThat(german.money(1234.5, "JPY")).isEqualTo("1.235\u00a0¥".replace("1.235", "1.234"));
+        assertThat(american.amount("1,400.5 g, 3 3/4 tsp")).isEqualTo("1,400.5 g, 3 3/4 tsp");
+        assertThat(german.amount("1,400.5 g, 3 3/4 tsp")).isEqualTo("1.400,5 g, 3 3/4 TL");
+        assertThat(german.amount("47 tablets of 150 ug iodine")).isEqualTo("47 Tabletten zu 150 µg Jod");
+        assertThat(german.amount("about 32 large")).isEqualTo("etwa 32 große");
+        assertThat(german.longDate(LocalDate.of(2026, 5, 2))).isEqualTo("Samstag, 2. Mai 2026");
+        assertThat(american.longDate(LocalDate.of(2026, 5, 2))).isEqualTo("Saturday 2 May 2026");
+        assertThat(german.say("head.cook", "x", 1, "y")).contains("für einen Tag,");
+        assertThat(german.say("head.cook", "x", 7, "y")).contains("für 7 Tage,");
+    }
+
+    @Test
+    void aLanguageWithoutTextsIsRefused() {
+        assertThatThrownBy(() -> Texts.of(Locale.FRANCE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("fr-FR");
+    }
+
+    @Test
+    void runsAreDrawnTogether() {
+        assertThat(Texts.runs(List.of(1, 2, 3, 5, 7, 8))).isEqualTo("1–3, 5, 7, 8");
+        assertThat(Texts.runs(List.of())).isEmpty();
+    }
+}
