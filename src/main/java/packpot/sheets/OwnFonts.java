@@ -26,13 +26,19 @@ final class OwnFonts implements FontMapper {
     /** Held, so that its level stays: loggers that nobody holds are forgotten. */
     private static final Logger LOG = Logger.getLogger("org.apache.pdfbox");
 
+    private static boolean installed;
+
     private final TrueTypeFont font;
 
     private OwnFonts(TrueTypeFont font) {
         this.font = font;
     }
 
-    static void install() {
+    static synchronized void install() {
+        if (installed) {
+            return;
+        }
+        installed = true;
         LOG.setLevel(Level.SEVERE);
         try (InputStream in = OwnFonts.class.getResourceAsStream(FONT)) {
             if (in == null) {

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,9 @@ import packpot.units.UnitSystem;
 
 /** The sheets of one plan as one page of HTML that needs nothing else, well-formed as XML too, from which the PDF is made. */
 public final class Sheets {
+    /** Letters that have room in the first column of every table. */
+    private static final int LONGEST_WORD = 26;
+
     private final SheetSource source;
     private final Texts texts;
     private final Paper paper;
@@ -249,6 +253,12 @@ public final class Sheets {
         return name.codePointCount(0, name.length()) <= most
                 ? name
                 : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
+    }
+
+    /** The class of a cell whose words are too long for a column, so that they may be broken; null for any other. */
+    public @Nullable String wide(String words) {
+        boolean tooLong = Arrays.stream(words.split("\\s+")).anyMatch(word -> word.length() > LONGEST_WORD);
+        return tooLong ? "broken" : null;
     }
 
     /** All dogs that are fed from the batch. */
