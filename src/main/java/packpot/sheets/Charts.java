@@ -166,6 +166,24 @@ public final class Charts {
         return taken == null || batch.bagsFrozen() == 0 ? null : taken / batch.bagsFrozen();
     }
 
+    /** The freezer's volume that bags take on its fullest day. */
+    public static double mostFreezerMillilitres(SheetSource source) {
+        Double each = millilitresPerBag(source);
+        return each == null
+                ? 0
+                : each
+                        * source.calendar().ledger().stream()
+                                .mapToInt(FeedingCalendar.Day::freezerBags)
+                                .max()
+                                .orElse(0);
+    }
+
+    /** What bags take of the freezer on a day, as a share of what they take on its fullest. */
+    public static double freezerShare(SheetSource source, FeedingCalendar.Day day) {
+        Double each = millilitresPerBag(source);
+        return each == null ? 0 : day.freezerBags() * each / Math.max(1, mostFreezerMillilitres(source));
+    }
+
     /** Weight and energy of a dog over the coming weeks; empty for one that stays as it is. */
     public static List<Week> weeks(SheetSource source, String name) {
         Dog dog = source.household().dogs().stream()

@@ -32,6 +32,8 @@ public final class Sheets {
     /** Letters that have room in the first column of every table. */
     private static final int LONGEST_WORD = 26;
 
+    private static final char NO_BREAK = '\u00a0';
+
     private final SheetSource source;
     private final Texts texts;
     private final Paper paper;
@@ -97,17 +99,12 @@ public final class Sheets {
     }
 
     public String grams(double grams) {
-        return texts.amount(Show.grams(grams));
+        return texts.amount(Show.grams(grams)).replace(' ', NO_BREAK);
     }
 
     /** Pounds and ounces, or kilograms. */
     public String weight(double grams) {
         return texts.amount(Show.weight(grams, units()));
-    }
-
-    /** Grams, and pounds beside them where the household weighs in pounds. */
-    public String both(double grams) {
-        return units() == UnitSystem.METRIC ? weight(grams) : grams(grams) + " (" + weight(grams) + ")";
     }
 
     public String bodyWeight(double kilograms) {
@@ -198,11 +195,6 @@ public final class Sheets {
     /** How a nutrient's unit is printed. */
     public static String unit(String unit) {
         return unit.equals("ug") ? "µg" : unit;
-    }
-
-    /** Whether a nutrient's line of a table carries the mark of a recalled figure. */
-    public static boolean isRatio(String unit) {
-        return unit.isEmpty();
     }
 
     /** What the sheet of a shop says of a food that is out. */
