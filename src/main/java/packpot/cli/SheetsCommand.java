@@ -20,6 +20,7 @@ import packpot.plan.CalendarBuilder;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.report.CalendarFile;
+import packpot.report.CalendarReport;
 import packpot.report.JsonReport;
 import packpot.report.OutputFile;
 import packpot.report.OutputFolder;
@@ -180,6 +181,7 @@ final class SheetsCommand extends ScenarioCommand {
         if (one.isEmpty()) {
             Tables.of(source).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
             files.put("calendar.ics", CalendarFile.of(calendar, Instant.now()).getBytes(StandardCharsets.UTF_8));
+            files.put("calendar.json", CalendarReport.json(calendar, List.of()).getBytes(StandardCharsets.UTF_8));
             files.put(
                     "plan.json",
                     JsonReport.plan(source.plan(), source.verdict()).getBytes(StandardCharsets.UTF_8));

@@ -9,11 +9,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
@@ -31,6 +33,8 @@ import packpot.units.UnitSystem;
 public final class Sheets {
     /** Letters that have room in the first column of every table. */
     private static final int LONGEST_WORD = 26;
+
+    private static final int FOODS_OF_A_LABEL = 2;
 
     private static final char NO_BREAK = '\u00a0';
 
@@ -251,6 +255,16 @@ public final class Sheets {
     public @Nullable String wide(String words) {
         boolean tooLong = Arrays.stream(words.split("\\s+")).anyMatch(word -> word.length() > LONGEST_WORD);
         return tooLong ? "broken" : null;
+    }
+
+    /** What is in a bag, by the foods that there is most of. */
+    public String what() {
+        return plan().pot().stream()
+                .filter(each -> !each.stirredIn())
+                .sorted(Comparator.comparingDouble(each -> -each.cookedGrams()))
+                .limit(FOODS_OF_A_LABEL)
+                .map(each -> texts.food(each.food(), each.label()))
+                .collect(Collectors.joining(", "));
     }
 
     /** All dogs that are fed from the batch. */

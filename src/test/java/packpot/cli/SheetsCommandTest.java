@@ -36,6 +36,7 @@ class SheetsCommandTest {
                             "nutrients.csv",
                             "calendar.csv",
                             "calendar.ics",
+                            "calendar.json",
                             "plan.json");
         }
         assertThat(folder.resolve("kitchen/sheets.html")).content().contains("if out: ");

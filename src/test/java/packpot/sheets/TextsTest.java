@@ -62,14 +62,11 @@ class TextsTest {
     void everyNameOfTheDemosIsThere() {
         Texts german = Texts.of(Locale.GERMANY);
         for (Path file : Demo.files()) {
-            if (!file.toString().contains("ten-weeks")) {
-                Demo.planned(file)
-                        .plan()
-                        .shopping()
-                        .forEach(line -> assertThat(german.has("food." + line.food()))
-                                .as(line.food())
-                                .isTrue());
-            }
+            Demo.read(Demo.text(file))
+                    .pantry()
+                    .forEach(item -> assertThat(german.has("food." + item.food().id()))
+                            .as(item.food().id())
+                            .isTrue());
         }
         Demo.knowledge()
                 .nutrients()
@@ -77,6 +74,17 @@ class TextsTest {
                 .forEach(nutrient -> assertThat(german.has("nutrient." + nutrient.key()))
                         .as(nutrient.key())
                         .isTrue());
+    }
+
+    @Test
+    void everyNameIsThatOfAFood() throws IOException {
+        Set<String> ids = Demo.knowledge().foods().all().stream()
+                .map(food -> "food." + food.id())
+                .collect(Collectors.toSet());
+        assertThat(ids)
+                .containsAll(bundle("texts_de.properties").stringPropertyNames().stream()
+                        .filter(key -> key.startsWith("food."))
+                        .toList());
     }
 
     @Test
