@@ -142,9 +142,16 @@ final class SheetsCommand extends ScenarioCommand {
         SheetSource source = new SheetSource(household, knowledge, plan, planned.verdict(), calendar, standIns);
         Map<String, byte[]> files = files(source, new Sheets(source, texts, sheet, labelSheet), calendar);
         write(files);
+        if (files.containsKey("sheets.pdf")) {
+            String unknown = PdfFile.unknown(household.name() + plan.dogs());
+            if (!unknown.isEmpty()) {
+                say("The PDF has no letters for " + unknown + " and shows # for them; the HTML has them, and a browser"
+                        + " prints it.");
+            }
+        }
         print(
-                () -> "Sheets of " + household.name() + " are in " + to + ": " + String.join(", ", files.keySet())
-                        + ".\n",
+                () -> "Sheets of " + household.name() + " are in " + to
+                        + (oneFile().isEmpty() ? ": " + String.join(", ", files.keySet()) : "") + ".\n",
                 () -> JsonReport.of(
                         Map.of("packpotSheets", JsonReport.FORMAT, "to", to.toString(), "files", files.keySet())));
         return ExitCode.DONE;
@@ -196,6 +203,9 @@ final class SheetsCommand extends ScenarioCommand {
     }
 
     private void checkTarget() throws OutputException {
+        if (to.toString().isBlank()) {
+            throw wrongUse("--to: expected the name of a folder, or of a file that ends in .html or .pdf");
+        }
         try {
             if (oneFile().isEmpty()) {
                 OutputFolder.check(to, overwrite());

@@ -68,6 +68,10 @@ public final class OutputFolder {
             }
         } catch (AccessDeniedException | NotDirectoryException e) {
             throw new IOException("the folder " + folder + " may not be written to", e);
+        } catch (IOException e) {
+            throw new IOException(
+                    "the folder " + folder + " could not be written (" + e.getMessage() + "); nothing was left there",
+                    e);
         } finally {
             delete(temporary);
         }

@@ -20,11 +20,13 @@ import packpot.plan.Plan;
  *
  * @param cooked foods that are cooked, that first which cooks longest
  * @param after what is stirred in once the batch is done
+ * @param soak what is soaked the day before
  * @param thaw foods that are taken out of the freezer the day before
  * @param loads how many times the pot is filled
  * @param never foods that never go into it
  */
-public record CookDay(List<Step> cooked, List<Step> after, List<Food> thaw, int loads, List<String> never) {
+public record CookDay(
+        List<Step> cooked, List<Step> after, List<Step> soak, List<Food> thaw, int loads, List<String> never) {
     /** Nothing to be weighed. */
     private static final double NOTHING_GRAMS = 0.5;
 
@@ -32,15 +34,18 @@ public record CookDay(List<Step> cooked, List<Step> after, List<Food> thaw, int 
      * One food.
      *
      * @param index of it in the plan's pot
+     * @param apart whether it is cooked in a pan of its own, whose water is poured away
      * @param minutes that it usually cooks once the pot boils
      * @param waterGrams that it takes up; 0 for a food that takes up none
      * @param celsius that its middle reaches; empty where none is published
      */
-    public record Step(int index, Plan.Ingredient food, int minutes, double waterGrams, OptionalDouble celsius) {}
+    public record Step(
+            int index, Plan.Ingredient food, boolean apart, int minutes, double waterGrams, OptionalDouble celsius) {}
 
     public CookDay {
         cooked = List.copyOf(cooked);
         after = List.copyOf(after);
+        soak = List.copyOf(soak);
         thaw = List.copyOf(thaw);
         never = List.copyOf(never);
     }
@@ -68,8 +73,13 @@ public record CookDay(List<Step> cooked, List<Step> after, List<Food> thaw, int 
                     .orElse(0.0)
                     .doubleValue();
             double water = Math.max(0, ingredient.cookedGrams() - ingredient.grams());
-            Step step =
-                    new Step(i, ingredient, time, water < NOTHING_GRAMS ? 0 : water, temperature(temperatures, food));
+            Step step = new Step(
+                    i,
+                    ingredient,
+                    ingredient.method().equals("drained"),
+                    time,
+                    water < NOTHING_GRAMS ? 0 : water,
+                    temperature(temperatures, food));
             (ingredient.method().equals("as-is") ? after : cooked).add(step);
             if (food.kitchen().keeps() == Keeps.FROZEN && food.group().isAnimal()) {
                 thaw.add(food);
@@ -80,6 +90,9 @@ public record CookDay(List<Step> cooked, List<Step> after, List<Food> thaw, int 
         return new CookDay(
                 cooked,
                 after,
+                cooked.stream()
+                        .filter(step -> step.food().preparation().startsWith("soaked"))
+                        .toList(),
                 thaw,
                 loads == null ? 1 : loads,
                 source.knowledge().unsafeFoods().all().stream()

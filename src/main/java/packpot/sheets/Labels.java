@@ -17,11 +17,17 @@ public final class Labels {
      * One label.
      *
      * @param number of the bag
+     * @param frozenOn the night on which it goes into the freezer; null for a bag that is never frozen
      * @param thawOn the morning on which it leaves the freezer; null for a bag that is never frozen
-     * @param useBy the last day on which it may be fed
+     * @param useBy the last day on which it may be fed, for a frozen bag as long as it stays frozen
      * @param code a QR code of the same words, as a PNG in a data URL
      */
-    public record Label(int number, @Nullable LocalDate thawOn, LocalDate useBy, String code) {}
+    public record Label(
+            int number,
+            @Nullable LocalDate frozenOn,
+            @Nullable LocalDate thawOn,
+            LocalDate useBy,
+            String code) {}
 
     /** One label for each bag. */
     public static List<Label> of(SheetSource source) {
@@ -43,7 +49,7 @@ public final class Labels {
             LocalDate until = frozen.containsKey(bag)
                     ? calendar.start().plusDays(freezerDays)
                     : calendar.start().plusDays(fridgeDays);
-            labels.add(new Label(bag, thaw.get(bag), until, QrCode.png(words(source, bag, until))));
+            labels.add(new Label(bag, frozen.get(bag), thaw.get(bag), until, QrCode.png(words(source, bag, until))));
         }
         return labels;
     }

@@ -4,12 +4,16 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Font;
+import java.awt.FontFormatException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.stream.Collectors;
 
 /** The page as PDF, with fonts of its own, so that it prints alike everywhere. */
 public final class PdfFile {
+    private static final int MOST_UNKNOWN = 20;
     private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
 
     private static final String SMALL_PAGE =
@@ -58,6 +62,21 @@ public final class PdfFile {
                 .toStream(bytes);
         builder.run();
         return bytes.toByteArray();
+    }
+
+    /** The characters of a text that the PDF's fonts do not have, each once; it shows "#" for them. */
+    public static String unknown(String text) {
+        try (InputStream in = font("DejaVuSans.ttf")) {
+            Font font = Font.createFont(Font.TRUETYPE_FONT, in);
+            return text.codePoints()
+                    .filter(each -> !Character.isWhitespace(each) && !font.canDisplay(each))
+                    .distinct()
+                    .limit(MOST_UNKNOWN)
+                    .mapToObj(Character::toString)
+                    .collect(Collectors.joining());
+        } catch (FontFormatException | IOException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static InputStream font(String name) {

@@ -36,6 +36,10 @@ public final class Sheets {
 
     private static final int FOODS_OF_A_LABEL = 2;
 
+    private static final int LETTERS_OF_A_NAME = 16;
+
+    private static final List<String> SPOONS = List.of("tsp", "tbsp", "cup");
+
     private static final char NO_BREAK = '\u00a0';
 
     private final SheetSource source;
@@ -197,8 +201,8 @@ public final class Sheets {
     }
 
     /** How a nutrient's unit is printed. */
-    public static String unit(String unit) {
-        return unit.equals("ug") ? "µg" : unit;
+    public String unit(String unit) {
+        return unit.equals("ug") ? "µg" : texts.amount(unit);
     }
 
     /** What the sheet of a shop says of a food that is out. */
@@ -257,6 +261,28 @@ public final class Sheets {
         return tooLong ? "broken" : null;
     }
 
+    /**
+     * Whether a supplement is counted and not weighed: the grams of a tablet are those of its salt alone, and a scale would
+     * show those of the tablet.
+     */
+    public boolean isCounted(String food) {
+        PantryItem item = items.get(food);
+        Supplement supplement = item == null ? null : item.food().supplement();
+        return supplement != null && !SPOONS.contains(supplement.measureName()) && supplement.gramsPerMeasure() < 1;
+    }
+
+    /** When which bags go into the freezer. */
+    public List<FeedingCalendar.Event> freezings() {
+        return source.calendar().events().stream()
+                .filter(event -> event.kind() == FeedingCalendar.Kind.FREEZE)
+                .toList();
+    }
+
+    /** Days for which a thawed bag keeps in the fridge. */
+    public int daysOnceThawed() {
+        return (int) source.knowledge().kitchen().number("daysAfterFridgeThawDefault");
+    }
+
     /** What is in a bag, by the foods that there is most of. */
     public String what() {
         return plan().pot().stream()
@@ -269,7 +295,9 @@ public final class Sheets {
 
     /** All dogs that are fed from the batch. */
     public String dogNames() {
-        return String.join(", ", plan().dogs().stream().map(Plan.DogPlan::name).toList());
+        return plan().dogs().stream()
+                .map(dog -> clip(dog.name(), LETTERS_OF_A_NAME))
+                .collect(Collectors.joining(", "));
     }
 
     /** What a dog must not get. */

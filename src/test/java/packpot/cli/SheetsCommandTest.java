@@ -67,6 +67,7 @@ class SheetsCommandTest {
     @Test
     void wrongUseIsTold() {
         assertThat(Run.of("sheets", QUICK).err()).contains("--to");
+        assertThat(Run.of("sheets", QUICK, "--to", "").err()).contains("--to: expected the name of a folder");
         assertThat(Run.of("sheets", QUICK, "--to", to("a"), "--locale", "fr").err())
                 .contains("--locale: read \"fr\"", "[en, de]");
         assertThat(Run.of("sheets", QUICK, "--to", to("a"), "--paper", "a5").err())

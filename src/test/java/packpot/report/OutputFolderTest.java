@@ -52,7 +52,8 @@ class OutputFolderTest {
         files.put("a.txt", new byte[] {1});
         files.put("nowhere/b.txt", new byte[] {1});
         assertThatThrownBy(() -> OutputFolder.write(parent.resolve("new"), files, false))
-                .isInstanceOf(IOException.class);
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("could not be written");
         assertThat(entries()).isZero();
     }
 

@@ -45,7 +45,7 @@ class HostileNamesTest {
         Document page = Jsoup.parse(html);
         assertThat(page.select("script, b[onclick]")).isEmpty();
         for (String name : NAMES) {
-            assertThat(page.select("#portions ~ h3").text()).contains(name);
+            assertThat(page.select("#portions ~ .dog h3").text()).contains(name);
         }
         // As XML the page has the same elements: nothing of a name has become markup.
         org.w3c.dom.Document xml = DocumentBuilderFactory.newInstance()
@@ -56,6 +56,12 @@ class HostileNamesTest {
         try (PDDocument pdf = Loader.loadPDF(PdfFile.of(html))) {
             assertThat(pdf.getNumberOfPages()).isGreaterThan(10);
         }
+    }
+
+    @Test
+    void lettersThatThePdfLacksAreKnown() {
+        assertThat(PdfFile.unknown("Rex 木 كلب Ἀργός Ψ 木")).isEqualTo("木");
+        assertThat(PdfFile.unknown("Söhne & Töchter")).isEmpty();
     }
 
     @Test
