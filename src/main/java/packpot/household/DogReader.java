@@ -19,6 +19,9 @@ import packpot.units.Dimension;
 
 /** Reads "dogs". */
 final class DogReader {
+    /** So many times the age at which it counts as grown, a dog has long been grown. */
+    private static final double LONG_GROWN = 1.5;
+
     private static final double LEAST_KG = 0.1;
     private static final double MOST_KG = 150;
     /** Less than half of the resting energy. */
@@ -84,6 +87,15 @@ final class DogReader {
                     "expectedAdultWeight",
                     "read " + kg(adult) + ", which is below today's " + kg(weight) + "; give the weight that " + called
                             + " will have when grown, or leave it out");
+        }
+        // A scenario may keep the figure for a while once the puppy is grown.
+        if (ageDays != null
+                && adult != null
+                && ageDays > LONG_GROWN * knowledge.energy().grownDays(adult / 1000)) {
+            fields.fault(
+                    "expectedAdultWeight",
+                    "read " + kg(adult) + " for a dog that has long been grown, and would not be used; leave it out, or"
+                            + " give its \"goalWeight\"");
         }
         if (weight != null && goal != null && (goal < weight / 2 || goal > weight * 2)) {
             fields.fault(
