@@ -82,12 +82,6 @@ final class DogReader {
         List<WeighIn> weighIns = weighInReader.read(fields, kind);
         Double weight = todaysWeight(fields, weighIns, kind);
         Double goal = weight(fields, "goalWeight");
-        if (weight != null && adult != null && adult < weight) {
-            fields.fault(
-                    "expectedAdultWeight",
-                    "read " + kg(adult) + ", which is below today's " + kg(weight) + "; give the weight that " + called
-                            + " will have when grown, or leave it out");
-        }
         // A scenario may keep the figure for a while once the puppy is grown.
         if (ageDays != null
                 && adult != null
@@ -96,6 +90,11 @@ final class DogReader {
                     "expectedAdultWeight",
                     "read " + kg(adult) + " for a dog that has long been grown, and would not be used; leave it out, or"
                             + " give its \"goalWeight\"");
+        } else if (weight != null && adult != null && adult < weight) {
+            fields.fault(
+                    "expectedAdultWeight",
+                    "read " + kg(adult) + ", which is below today's " + kg(weight) + "; give the weight that " + called
+                            + " will have when grown, or leave it out");
         }
         if (weight != null && goal != null && (goal < weight / 2 || goal > weight * 2)) {
             fields.fault(

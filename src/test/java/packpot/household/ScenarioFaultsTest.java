@@ -29,7 +29,7 @@ class ScenarioFaultsTest {
             'weight': ''                    | weight              | read ""                           | expected a weight
             'weight': null                  | weight              | is missing                        | expected a weight
             'name': null                    | name                | is missing                        | the dog's name
-            'expectedAdultWeight': '19 lb'  | expectedAdultWeight | read 8.6 kg                       | below today's 9.5 kg
+            'age': '6 months', 'expectedAdultWeight': '19 lb' | expectedAdultWeight | read 8.6 kg                       | below today's 9.5 kg
             'expectedAdultWeight': '30 lb'  | expectedAdultWeight | has long been grown               | leave it out
             'goalWeight': '4 lb'            | goalWeight          | read 1.8 kg                       | between half and double
             'age': null, 'born': '2026-04-01'   | born            | read 2026-04-01                   | after the plan's first day, 2026-03-07
