@@ -19,6 +19,7 @@ import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What to do on which day: shop, cook, freeze, thaw, weigh. */
@@ -43,19 +44,8 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {"  packpot calendar scenarios/three-adults.json", "  packpot calendar mine.json --ics batch.ics"})
 final class CalendarCommand extends ScenarioCommand {
-    @Option(
-            names = "--time-limit",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "longest time to search; default: ${DEFAULT-VALUE}")
-    private double seconds;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0.1",
-            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
-    private double gapPercent;
+    @Mixin
+    private final SearchOptions search = new SearchOptions(0.1);
 
     @Option(
             names = "--ics",
@@ -72,7 +62,7 @@ final class CalendarCommand extends ScenarioCommand {
         if (file != null) {
             checkFile("--ics", file);
         }
-        SolveLimits limits = limits(seconds, gapPercent);
+        SolveLimits limits = limits(search.seconds(), search.gapPercent());
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);

@@ -10,7 +10,7 @@ import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** What each food of the plan is worth. */
 @Command(
@@ -32,26 +32,15 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = "  packpot losses scenarios/three-adults.json")
 final class LossesCommand extends ScenarioCommand {
-    @Option(
-            names = "--time-limit",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "longest time to search for each plan; default: ${DEFAULT-VALUE}")
-    private double seconds;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0.5",
-            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
-    private double gapPercent;
+    @Mixin
+    private final SearchOptions search = new SearchOptions(0.5);
 
     @SuppressWarnings("NullAway.Init")
     LossesCommand() {}
 
     @Override
     Integer answer() throws ScenarioException, OutputException {
-        SolveLimits limits = limits(seconds, gapPercent);
+        SolveLimits limits = limits(search.seconds(), search.gapPercent());
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);

@@ -17,7 +17,7 @@ import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.units.Show;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** The main job: a least-cost plan for one cook day, audited before it is shown. */
 @Command(
@@ -40,26 +40,15 @@ import picocli.CommandLine.Option;
 final class PlanCommand extends ScenarioCommand {
     private static final double CLASH_SECONDS = 15;
 
-    @Option(
-            names = "--time-limit",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "longest time to search; default: ${DEFAULT-VALUE}")
-    private double seconds;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0.1",
-            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
-    private double gapPercent;
+    @Mixin
+    private final SearchOptions search = new SearchOptions(0.1);
 
     @SuppressWarnings("NullAway.Init")
     PlanCommand() {}
 
     @Override
     Integer answer() throws ScenarioException, OutputException {
-        SolveLimits limits = limits(seconds, gapPercent);
+        SolveLimits limits = limits(search.seconds(), search.gapPercent());
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
@@ -85,7 +74,7 @@ final class PlanCommand extends ScenarioCommand {
                     Locale.ROOT,
                     "No plan was found in %s seconds, and it is not proved that there is none. Give more time with"
                             + " --time-limit.",
-                    Show.number(seconds)));
+                    Show.number(search.seconds())));
             return ExitCode.NO_PLAN_IN_TIME;
         }
         Clash clash = Progress.during(

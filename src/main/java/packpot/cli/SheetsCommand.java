@@ -35,6 +35,7 @@ import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Sheets to shop, cook and feed from, and to show to a veterinarian. */
@@ -95,19 +96,8 @@ final class SheetsCommand extends ScenarioCommand {
                     + " takes most of the time")
     private boolean noStandIns;
 
-    @Option(
-            names = "--time-limit",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "longest time to search for each plan; default: ${DEFAULT-VALUE}")
-    private double seconds;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0.1",
-            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
-    private double gapPercent;
+    @Mixin
+    private final SearchOptions search = new SearchOptions(0.1);
 
     @SuppressWarnings("NullAway.Init")
     SheetsCommand() {}
@@ -115,7 +105,7 @@ final class SheetsCommand extends ScenarioCommand {
     @Override
     Integer answer() throws ScenarioException, OutputException {
         checkTarget();
-        SolveLimits limits = limits(seconds, gapPercent);
+        SolveLimits limits = limits(search.seconds(), search.gapPercent());
         Solver solver = new OrToolsSolver();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
@@ -140,13 +130,15 @@ final class SheetsCommand extends ScenarioCommand {
         }
         List<Losses.Loss> standIns = noStandIns ? List.of() : standIns(planned, knowledge, solver);
         SheetSource source = new SheetSource(household, knowledge, plan, planned.verdict(), calendar, standIns);
-        Map<String, byte[]> files = files(source, new Sheets(source, texts, sheet, labelSheet), calendar);
+        String html = new Sheets(source, texts, sheet, labelSheet).html();
+        Map<String, byte[]> files = files(source, html, calendar);
         write(files);
         if (files.containsKey("sheets.pdf")) {
-            String unknown = PdfFile.unknown(household.name() + plan.dogs());
+            String unknown = PdfFile.unknown(html);
             if (!unknown.isEmpty()) {
-                say("The PDF has no letters for " + unknown + " and shows # for them; the HTML has them, and a browser"
-                        + " prints it.");
+                say("The PDF cannot set " + unknown
+                        + ": it shows # for them, or puts them in a wrong order. The HTML is"
+                        + " right, and a browser prints it.");
             }
         }
         print(
@@ -166,13 +158,12 @@ final class SheetsCommand extends ScenarioCommand {
                         planned,
                         knowledge,
                         solver,
-                        new SolveLimits(seconds, Math.max(STAND_IN_GAP, gapPercent / 100)),
+                        new SolveLimits(search.seconds(), Math.max(STAND_IN_GAP, search.gapPercent() / 100)),
                         done -> now.set("Planned without " + done + " of " + all + " foods")));
     }
 
-    private Map<String, byte[]> files(SheetSource source, Sheets sheets, FeedingCalendar calendar)
+    private Map<String, byte[]> files(SheetSource source, String html, FeedingCalendar calendar)
             throws OutputException {
-        String html = sheets.html();
         Map<String, byte[]> files = new LinkedHashMap<>();
         String one = oneFile();
         if (!one.equals(".pdf")) {

@@ -105,26 +105,15 @@ final class WhatIfCommand extends ScenarioCommand {
             description = "print one new plan whole, as plan does: the letter that stands for it in the comparison")
     private @Nullable String show;
 
-    @Option(
-            names = "--time-limit",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "longest time to search for each plan; default: ${DEFAULT-VALUE}")
-    private double seconds;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0.1",
-            description = "stop when the cost is proved to be within this; default: ${DEFAULT-VALUE}")
-    private double gapPercent;
+    @Mixin
+    private final SearchOptions search = new SearchOptions(0.1);
 
     @SuppressWarnings("NullAway.Init")
     WhatIfCommand() {}
 
     @Override
     Integer answer() throws ScenarioException, OutputException {
-        SolveLimits limits = limits(seconds, gapPercent);
+        SolveLimits limits = limits(search.seconds(), search.gapPercent());
         range("--moved", movedPercent, 0, 1_000_000);
         checkOptions();
         List<Change.Question> questions = changes.questions();

@@ -19,7 +19,7 @@ import packpot.units.Dimension;
 
 /** Reads "dogs". */
 final class DogReader {
-    /** So many times the age at which it counts as grown, a dog has long been grown. */
+    /** So many times the age at which it counts as grown, a dog has long been grown: our own judgement, no source. */
     private static final double LONG_GROWN = 1.5;
 
     private static final double LEAST_KG = 0.1;

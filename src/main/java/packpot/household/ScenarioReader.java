@@ -231,6 +231,7 @@ public final class ScenarioReader {
         String name = fields.text("name");
         LocalDate start = fields.date("start");
         String currency = currency(fields);
+        Locale locale = locale(fields);
         UnitSystem units = fields.choice(
                 "units", List.of(UnitSystem.values()), u -> u.name().toLowerCase(Locale.ROOT));
         UnitSystem system = units == null ? UnitSystem.US : units;
@@ -312,7 +313,7 @@ public final class ScenarioReader {
                 firstDay,
                 currency,
                 system,
-                locale(fields),
+                locale,
                 profile == null ? Profiles.USUAL : profile,
                 maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
                 growth == null ? EnergyMethod.Growth.KLEIN : growth,

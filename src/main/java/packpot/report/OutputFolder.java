@@ -70,7 +70,8 @@ public final class OutputFolder {
             throw new IOException("the folder " + folder + " may not be written to", e);
         } catch (IOException e) {
             throw new IOException(
-                    "the folder " + folder + " could not be written (" + e.getMessage() + "); nothing was left there",
+                    "the folder " + folder + " could not be written (" + e.getMessage()
+                            + "); no half of a file is left there",
                     e);
         } finally {
             delete(temporary);

@@ -2,7 +2,6 @@ package packpot.sheets;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
 import packpot.dog.Dog;
-import packpot.household.PantryItem;
+import packpot.food.FoodEnergy;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 
@@ -41,15 +40,13 @@ public final class Charts {
      * @param minimum where it lies
      * @param got where what the dog gets lies
      * @param maximum where it lies; null where there is none, or it is beyond the scale
-     * @param times the minimum that the dog gets
      */
     public record Band(
             int index,
             String label,
             double minimum,
             double got,
-            @Nullable Double maximum,
-            double times) {}
+            @Nullable Double maximum) {}
 
     /**
      * A day of the calendar.
@@ -72,7 +69,6 @@ public final class Charts {
 
     /** Energy of the whole batch by food, the largest first, in kcal. */
     public static List<Bar> energy(SheetSource source) {
-        Map<String, PantryItem> items = items(source);
         Map<String, Double> grams = new LinkedHashMap<>();
         source.plan().pot().forEach(each -> grams.merge(each.food(), each.grams(), Double::sum));
         source.plan()
@@ -80,19 +76,10 @@ public final class Charts {
                 .forEach(dog -> dog.additions()
                         .forEach(addition -> grams.merge(addition.food(), addition.gramsInBatch(), Double::sum)));
         Map<String, Double> kcal = new LinkedHashMap<>();
-        grams.forEach((food, amount) -> {
-            PantryItem item = items.get(food);
-            if (item != null) {
-                kcal.put(
-                        food,
-                        amount
-                                * source.knowledge()
-                                        .foodEnergy()
-                                        .kcalPerGram(
-                                                item.food().composition(),
-                                                source.household().foodEnergy()));
-            }
-        });
+        FoodEnergy energy = source.knowledge().foodEnergy();
+        FoodEnergy.Method method = source.household().foodEnergy();
+        grams.forEach((food, amount) -> kcal.put(
+                food, amount * energy.kcalPerGram(source.item(food).food().composition(), method)));
         return bars(kcal, 1);
     }
 
@@ -129,8 +116,7 @@ public final class Charts {
                     line.key(),
                     place(1),
                     place(times),
-                    most == null || most / least > MOST_TIMES ? null : place(most / least),
-                    times));
+                    most == null || most / least > MOST_TIMES ? null : place(most / least)));
         }
         return bands;
     }
@@ -192,12 +178,12 @@ public final class Charts {
                 .orElseThrow();
         List<Week> weeks = new ArrayList<>();
         for (int week = 0; week <= WEEKS; week++) {
-            int day = week * DAYS_PER_WEEK;
+            int number = week;
             source.knowledge()
                     .overTime()
-                    .on(dog, day)
+                    .on(dog, week * DAYS_PER_WEEK)
                     .ifPresent(then -> weeks.add(new Week(
-                            day / DAYS_PER_WEEK,
+                            number,
                             then.weightKg(),
                             source.knowledge()
                                     .energy()
@@ -222,11 +208,5 @@ public final class Charts {
                                 week.kcalPerDay() / most))
                         .toList()
                 : List.of();
-    }
-
-    private static Map<String, PantryItem> items(SheetSource source) {
-        Map<String, PantryItem> items = new HashMap<>();
-        source.household().pantry().forEach(item -> items.put(item.food().id(), item));
-        return items;
     }
 }

@@ -2,17 +2,14 @@ package packpot.sheets;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
 import packpot.data.ModelFiles;
 import packpot.data.Row;
 import packpot.food.Food;
 import packpot.food.Keeps;
 import packpot.food.UnsafeFoods;
-import packpot.household.PantryItem;
 import packpot.plan.Plan;
 
 /**
@@ -36,7 +33,7 @@ public record CookDay(
      * @param index of it in the plan's pot
      * @param apart whether it is cooked in a pan of its own, whose water is poured away
      * @param minutes that it usually cooks once the pot boils
-     * @param waterGrams that it takes up; 0 for a food that takes up none
+     * @param waterGrams that it takes up; 0 for a food that takes up none, or whose water is poured away
      * @param celsius that its middle reaches; empty where none is published
      */
     public record Step(
@@ -52,8 +49,6 @@ public record CookDay(
 
     /** The work of a plan. */
     public static CookDay of(SheetSource source) {
-        Map<String, PantryItem> items = new HashMap<>();
-        source.household().pantry().forEach(item -> items.put(item.food().id(), item));
         List<Row> minutes = ModelFiles.table("cook_minutes.csv");
         List<Row> temperatures = ModelFiles.table("cook_temperatures.csv");
         List<Step> cooked = new ArrayList<>();
@@ -62,24 +57,16 @@ public record CookDay(
         List<Plan.Ingredient> pot = source.plan().pot();
         for (int i = 0; i < pot.size(); i++) {
             Plan.Ingredient ingredient = pot.get(i);
-            PantryItem item = items.get(ingredient.food());
-            if (item == null) {
-                throw new IllegalArgumentException(ingredient.food() + " is not in the pantry");
-            }
-            Food food = item.food();
+            Food food = source.item(ingredient.food()).food();
             String family = food.kitchen().cookFamily();
             int time = (int) row(minutes, "family", "words", family, food)
                     .map(row -> row.number("minutes"))
                     .orElse(0.0)
                     .doubleValue();
-            double water = Math.max(0, ingredient.cookedGrams() - ingredient.grams());
+            boolean apart = ingredient.method().equals("drained");
+            double water = apart ? 0 : Math.max(0, ingredient.cookedGrams() - ingredient.grams());
             Step step = new Step(
-                    i,
-                    ingredient,
-                    ingredient.method().equals("drained"),
-                    time,
-                    water < NOTHING_GRAMS ? 0 : water,
-                    temperature(temperatures, food));
+                    i, ingredient, apart, time, water < NOTHING_GRAMS ? 0 : water, temperature(temperatures, food));
             (ingredient.method().equals("as-is") ? after : cooked).add(step);
             if (food.kitchen().keeps() == Keeps.FROZEN && food.group().isAnimal()) {
                 thaw.add(food);

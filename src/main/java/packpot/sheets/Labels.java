@@ -1,6 +1,7 @@
 package packpot.sheets;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ public final class Labels {
      * @param number of the bag
      * @param frozenOn the night on which it goes into the freezer; null for a bag that is never frozen
      * @param thawOn the morning on which it leaves the freezer; null for a bag that is never frozen
+     * @param daysOnceThawed for which it then keeps; nights that it waited for the freezer are taken off
      * @param useBy the last day on which it may be fed, for a frozen bag as long as it stays frozen
      * @param code a QR code of the same words, as a PNG in a data URL
      */
@@ -26,6 +28,7 @@ public final class Labels {
             int number,
             @Nullable LocalDate frozenOn,
             @Nullable LocalDate thawOn,
+            int daysOnceThawed,
             LocalDate useBy,
             String code) {}
 
@@ -43,13 +46,22 @@ public final class Labels {
             }
         }
         int fridgeDays = Math.max(1, source.household().kitchen().fridgeDays());
+        int onceThawed = (int) figures.number("daysAfterFridgeThawDefault");
         int freezerDays = (int) figures.freezerDays();
         List<Label> labels = new ArrayList<>();
         for (int bag = 1; bag <= calendar.bags(); bag++) {
             LocalDate until = frozen.containsKey(bag)
                     ? calendar.start().plusDays(freezerDays)
                     : calendar.start().plusDays(fridgeDays);
-            labels.add(new Label(bag, frozen.get(bag), thaw.get(bag), until, QrCode.png(words(source, bag, until))));
+            LocalDate frozenOn = frozen.get(bag);
+            int waited = frozenOn == null ? 0 : (int) ChronoUnit.DAYS.between(calendar.start(), frozenOn);
+            labels.add(new Label(
+                    bag,
+                    frozenOn,
+                    thaw.get(bag),
+                    Math.max(1, onceThawed - waited),
+                    until,
+                    QrCode.png(words(source, bag, until))));
         }
         return labels;
     }

@@ -64,12 +64,16 @@ public final class PdfFile {
         return bytes.toByteArray();
     }
 
-    /** The characters of a text that the PDF's fonts do not have, each once; it shows "#" for them. */
+    /**
+     * The characters of a text that the PDF does not set rightly, each once: those that its fonts do not have, and those of
+     * scripts that run from right to left.
+     */
     public static String unknown(String text) {
         try (InputStream in = font("DejaVuSans.ttf")) {
             Font font = Font.createFont(Font.TRUETYPE_FONT, in);
             return text.codePoints()
-                    .filter(each -> !Character.isWhitespace(each) && !font.canDisplay(each))
+                    .filter(each -> !Character.isWhitespace(each))
+                    .filter(each -> !font.canDisplay(each) || isRightToLeft(each))
                     .distinct()
                     .limit(MOST_UNKNOWN)
                     .mapToObj(Character::toString)
@@ -77,6 +81,12 @@ public final class PdfFile {
         } catch (FontFormatException | IOException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private static boolean isRightToLeft(int character) {
+        byte direction = Character.getDirectionality(character);
+        return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
     }
 
     private static InputStream font(String name) {

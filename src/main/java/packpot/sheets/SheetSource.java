@@ -5,6 +5,7 @@ import packpot.audit.Verdict;
 import packpot.explain.Losses;
 import packpot.household.Household;
 import packpot.household.Knowledge;
+import packpot.household.PantryItem;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 
@@ -25,5 +26,17 @@ public record SheetSource(
         List<Losses.Loss> standIns) {
     public SheetSource {
         standIns = List.copyOf(standIns);
+    }
+
+    /**
+     * The pantry's item of a food that the plan uses.
+     *
+     * @throws IllegalArgumentException when the pantry does not have it
+     */
+    PantryItem item(String food) {
+        return household.pantry().stream()
+                .filter(item -> item.food().id().equals(food))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(food + " is not in the pantry"));
     }
 }

@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +22,6 @@ import packpot.dog.Dog;
 import packpot.explain.Losses;
 import packpot.explain.StandIn;
 import packpot.food.Supplement;
-import packpot.household.PantryItem;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.units.Show;
@@ -40,6 +38,9 @@ public final class Sheets {
 
     private static final List<String> SPOONS = List.of("tsp", "tbsp", "cup");
 
+    /** NIST Handbook 44, appendix C. */
+    private static final double CM_PER_INCH = 2.54;
+
     private static final char NO_BREAK = '\u00a0';
 
     private final SheetSource source;
@@ -48,7 +49,6 @@ public final class Sheets {
     private final LabelSheet labelSheet;
     private final CookDay cookDay;
     private final List<Labels.Label> labels;
-    private final Map<String, PantryItem> items = new HashMap<>();
 
     /** Sheets in one language, for one paper and one sheet of labels. */
     public Sheets(SheetSource source, Texts texts, Paper paper, LabelSheet labelSheet) {
@@ -58,7 +58,6 @@ public final class Sheets {
         this.labelSheet = labelSheet;
         this.cookDay = CookDay.of(source);
         this.labels = Labels.of(source);
-        source.household().pantry().forEach(item -> items.put(item.food().id(), item));
     }
 
     /** The page. */
@@ -79,10 +78,6 @@ public final class Sheets {
 
     public Texts texts() {
         return texts;
-    }
-
-    public Paper paper() {
-        return paper;
     }
 
     public LabelSheet labelSheet() {
@@ -144,8 +139,7 @@ public final class Sheets {
 
     /** The name of a food by its id. */
     public String food(String id) {
-        PantryItem item = items.get(id);
-        return texts.food(id, item == null ? id : item.food().label());
+        return texts.food(id, source.item(id).food().label());
     }
 
     public String nutrient(String key, String english) {
@@ -187,7 +181,7 @@ public final class Sheets {
                 .toList();
     }
 
-    /** What to do on a day of the calendar, and details that are in English only. */
+    /** What to do on a day of the calendar. */
     public String event(FeedingCalendar.Event event) {
         return EventWords.of(this, event);
     }
@@ -266,9 +260,8 @@ public final class Sheets {
      * show those of the tablet.
      */
     public boolean isCounted(String food) {
-        PantryItem item = items.get(food);
-        Supplement supplement = item == null ? null : item.food().supplement();
-        return supplement != null && !SPOONS.contains(supplement.measureName()) && supplement.gramsPerMeasure() < 1;
+        Supplement supplement = source.item(food).food().supplement();
+        return supplement != null && !SPOONS.contains(supplement.measureName());
     }
 
     /** When which bags go into the freezer. */
@@ -278,9 +271,42 @@ public final class Sheets {
                 .toList();
     }
 
-    /** Days for which a thawed bag keeps in the fridge. */
-    public int daysOnceThawed() {
-        return (int) source.knowledge().kitchen().number("daysAfterFridgeThawDefault");
+    /** A figure of models/kitchen.json. */
+    private double kitchen(String key) {
+        return source.knowledge().kitchen().number(key);
+    }
+
+    /** What the middle of the pot reaches. */
+    public String potTemperature() {
+        return celsius(kitchen("reheatCelsius"));
+    }
+
+    /** How the batch is cooled. */
+    public String cooling() {
+        double deepCm = kitchen("coolingDepthCentimetresMax");
+        String deep = units() == UnitSystem.METRIC
+                ? texts.number(deepCm) + " cm"
+                : texts.number(deepCm) + " cm (" + Math.round(deepCm / CM_PER_INCH) + " in)";
+        return say("cook.cool", texts.number(kitchen("roomTemperatureHoursMax")), deep);
+    }
+
+    /** How a dog comes to new food: the share of it on the days of the published schedule. */
+    public String changeOfFood() {
+        List<Double> shares = source.knowledge().kitchen().newFoodShares((int) kitchen("transitionDaysDefault"));
+        Map<Double, List<Integer>> days = new LinkedHashMap<>();
+        for (int day = 1; day < shares.size(); day++) {
+            days.computeIfAbsent(shares.get(day - 1), share -> new ArrayList<>())
+                    .add(day);
+        }
+        List<String> steps = new ArrayList<>();
+        days.forEach((share, on) ->
+                steps.add(say("portions.step", texts.number(100 * share, 0) + " %", on.get(0), on.get(on.size() - 1))));
+        return say("portions.change", String.join(", ", steps));
+    }
+
+    /** When a dog is weighed that has no days of its own for it. */
+    public String usualWeighing() {
+        return say("portions.weighUsual", texts.number(kitchen("vetWeightChangePercent")) + " %");
     }
 
     /** What is in a bag, by the foods that there is most of. */
@@ -334,8 +360,7 @@ public final class Sheets {
     public List<String> supplements() {
         List<String> lines = new ArrayList<>();
         for (Plan.Purchase line : plan().shopping()) {
-            PantryItem item = items.get(line.food());
-            Supplement supplement = item == null ? null : item.food().supplement();
+            Supplement supplement = source.item(line.food()).food().supplement();
             if (supplement != null) {
                 lines.add(say(
                         "vet.supplement",

@@ -6,6 +6,7 @@ import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import packpot.units.Price;
 import packpot.units.Show;
 
@@ -42,9 +44,13 @@ public final class Texts {
                 .toList();
     }
 
-    /** Languages that there is a bundle for. */
+    /** Languages that there is a bundle for: English, and every other that has a file of it. */
     public static List<String> languages() {
-        return List.of("en", "de");
+        return Arrays.stream(Locale.getISOLanguages()).filter(Texts::has).toList();
+    }
+
+    private static boolean has(String language) {
+        return language.equals("en") || Texts.class.getResource("texts_" + language + ".properties") != null;
     }
 
     /**
@@ -53,7 +59,7 @@ public final class Texts {
      * @throws IllegalArgumentException when its language has no bundle
      */
     public static Texts of(Locale locale) {
-        if (!languages().contains(locale.getLanguage())) {
+        if (!has(locale.getLanguage())) {
             throw new IllegalArgumentException("there are no texts in " + locale.toLanguageTag());
         }
         return new Texts(
@@ -69,7 +75,7 @@ public final class Texts {
     }
 
     /** For the attribute lang of what has no words of its own in this language; null where that is English anyway. */
-    public @org.jspecify.annotations.Nullable String langOfEnglish() {
+    public @Nullable String langOfEnglish() {
         return locale.getLanguage().equals("en") ? null : "en";
     }
 
@@ -85,7 +91,7 @@ public final class Texts {
     /** The name of something that the models name in English: a food, a nutrient, a section of the shop. */
     public String name(String kind, String id, String english) {
         String key = kind + "." + id.replace(' ', '_');
-        return has(key) ? bundle.getString(key) : english;
+        return knows(key) ? bundle.getString(key) : english;
     }
 
     public String food(String id, String english) {
@@ -93,7 +99,7 @@ public final class Texts {
     }
 
     /** Whether the bundle knows a key. */
-    boolean has(String key) {
+    boolean knows(String key) {
         try {
             bundle.getString(key);
             return true;

@@ -64,12 +64,27 @@ class SheetsCommandTest {
                 .startsWith("%PDF");
     }
 
+    /** The household's own locale, unless the command names another. */
+    @Test
+    void theScenarioSaysTheLanguage() throws IOException {
+        Path mine = folder.resolve("mine.json");
+        Files.writeString(mine, Demo.text(Demo.file("tiny-freezer")).replaceFirst("\\{", "{\"locale\": \"de-CH\", "));
+        assertThat(Run.of("sheets", mine.toString(), "--to", to("own.html"), "--no-stand-ins")
+                        .err())
+                .isEmpty();
+        assertThat(folder.resolve("own.html")).content().contains("lang=\"de-CH\"", "Einkaufsliste");
+        assertThat(Run.of("sheets", mine.toString(), "--to", to("us.html"), "--no-stand-ins", "--locale", "en-US")
+                        .err())
+                .isEmpty();
+        assertThat(folder.resolve("us.html")).content().contains("Shopping list");
+    }
+
     @Test
     void wrongUseIsTold() {
         assertThat(Run.of("sheets", QUICK).err()).contains("--to");
         assertThat(Run.of("sheets", QUICK, "--to", "").err()).contains("--to: expected the name of a folder");
         assertThat(Run.of("sheets", QUICK, "--to", to("a"), "--locale", "fr").err())
-                .contains("--locale: read \"fr\"", "[en, de]");
+                .contains("--locale: read \"fr\"", "[de, en]");
         assertThat(Run.of("sheets", QUICK, "--to", to("a"), "--paper", "a5").err())
                 .contains("--paper: read \"a5\", expected a4 or letter");
         assertThat(Run.of("sheets", QUICK, "--to", to("a"), "--labels", "x").err())

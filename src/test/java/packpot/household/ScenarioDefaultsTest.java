@@ -18,6 +18,7 @@ class ScenarioDefaultsTest {
         Household household = Scenarios.read(Scenarios.SMALL);
         assertThat(household.start()).isEqualTo(Scenarios.TODAY);
         assertThat(household.currency()).isEqualTo("USD");
+        assertThat(household.locale()).isEqualTo(java.util.Locale.US);
         assertThat(household.units()).isEqualTo(UnitSystem.US);
         assertThat(household.profile()).isEqualTo("aafco-2016");
         assertThat(household.maintenance()).isEqualTo(EnergyMethod.Maintenance.BY_ACTIVITY);

@@ -158,6 +158,7 @@ class ScenarioFaultsTest {
             'kitchen': {'freezer': 3}             | kitchen.freezer       | read 3             | an object in braces
             'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '0 g', 'holds': {}}] | ownFoods[0].per | read 0 g | such as "100 g"
             'ownFoods': [{'name': 'Broth', 'group': 'other', 'per': '1 g', 'holds': {'protein_g': 5}}] | ownFoods[0].holds | more than the weight | check "per"
+            'locale': 'deutsch_land'              | locale                | read "deutsch_land" | such as en-US or de-DE
             'currency': 'dollars'                 | currency              | read "dollars"     | three capitals
             'units': 'imperial'                   | units                 | read "imperial"    | us, metric
             'start': 'tomorrow'                   | start                 | read "tomorrow"    | a date such as

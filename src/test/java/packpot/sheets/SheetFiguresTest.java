@@ -95,11 +95,11 @@ class SheetFiguresTest {
 
     private static double expected(JsonNode json, Element figure) {
         double value = json.at(figure.attr("data-of")).asDouble(Double.NaN);
-        if (figure.hasAttr("data-parts")) {
-            value /= Double.parseDouble(figure.attr("data-parts"));
-        }
         if (figure.hasAttr("data-less")) {
             value -= json.at(figure.attr("data-less")).asDouble(Double.NaN);
+        }
+        if (figure.hasAttr("data-parts")) {
+            value /= Double.parseDouble(figure.attr("data-parts"));
         }
         if (figure.hasAttr("data-percent")) {
             value *= 100;

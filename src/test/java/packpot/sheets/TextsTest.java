@@ -64,14 +64,15 @@ class TextsTest {
         for (Path file : Demo.files()) {
             Demo.read(Demo.text(file))
                     .pantry()
-                    .forEach(item -> assertThat(german.has("food." + item.food().id()))
+                    .forEach(item -> assertThat(
+                                    german.knows("food." + item.food().id()))
                             .as(item.food().id())
                             .isTrue());
         }
         Demo.knowledge()
                 .nutrients()
                 .all()
-                .forEach(nutrient -> assertThat(german.has("nutrient." + nutrient.key()))
+                .forEach(nutrient -> assertThat(german.knows("nutrient." + nutrient.key()))
                         .as(nutrient.key())
                         .isTrue());
     }
