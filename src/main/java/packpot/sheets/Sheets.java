@@ -41,7 +41,7 @@ public final class Sheets {
     /** NIST Handbook 44, appendix C. */
     private static final double CM_PER_INCH = 2.54;
 
-    private static final char NO_BREAK = '\u00a0';
+    private static final String NO_BREAK = "\u00a0";
 
     private final SheetSource source;
     private final Texts texts;
@@ -102,7 +102,7 @@ public final class Sheets {
     }
 
     public String grams(double grams) {
-        return texts.amount(Show.grams(grams)).replace(' ', NO_BREAK);
+        return texts.amount(Show.grams(grams)).replace(" ", NO_BREAK);
     }
 
     /** Pounds and ounces, or kilograms. */
@@ -127,9 +127,10 @@ public final class Sheets {
     }
 
     public String celsius(double celsius) {
+        String degrees = Math.round(celsius) + NO_BREAK + "°C";
         return units() == UnitSystem.METRIC
-                ? Math.round(celsius) + " °C"
-                : Math.round(celsius * 9 / 5 + 32) + " °F (" + Math.round(celsius) + " °C)";
+                ? degrees
+                : Math.round(celsius * 9 / 5 + 32) + NO_BREAK + "°F (" + degrees + ")";
     }
 
     /** Scoops by volume of cooked food. */
