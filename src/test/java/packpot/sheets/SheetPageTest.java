@@ -133,6 +133,6 @@ class SheetPageTest {
                 .shopping()
                 .forEach(line -> assertThat(text).contains(line.label()));
         assertThat(text)
-                .contains("Never into the pot", "165\u00a0°F (74\u00a0°C)", "within 2 hours", "not a veterinarian");
+                .contains("Never into the pot", "165 °F (74 °C)", "within 2 hours", "not a veterinarian");
     }
 }
