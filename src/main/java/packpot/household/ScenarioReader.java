@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -17,10 +18,12 @@ import java.util.ArrayList;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import packpot.data.ModelFiles;
 import packpot.dog.Dog;
 import packpot.dog.EnergyMethod;
+import packpot.dog.EnergyNeed;
 import packpot.food.Food;
 import packpot.food.FoodEnergy;
 import packpot.profile.Profiles;
@@ -153,6 +156,66 @@ public final class ScenarioReader {
         return contents(name, text, true).household();
     }
 
+    /** One dog, and the energy that it needs. */
+    public record DogEnergy(Dog dog, EnergyNeed need) {}
+
+    /**
+     * What each dog of a scenario needs, in the scenario's order; empty in the place of one that has faults. Whatever else
+     * is wrong with the scenario does not matter.
+     *
+     * @throws ScenarioException when the text is no scenario at all
+     */
+    public List<Optional<DogEnergy>> energies(String name, byte[] text) throws ScenarioException {
+        List<Optional<DogEnergy>> energies = new ArrayList<>();
+        if (tree(name, text) instanceof ObjectNode scenario) {
+            for (JsonNode dog : scenario.path("dogs")) {
+                ObjectNode alone = scenario.objectNode();
+                scenario.properties().forEach(field -> alone.set(field.getKey(), field.getValue()));
+                alone.putArray("dogs").add(dog);
+                energies.add(energy(alone));
+            }
+        }
+        return energies;
+    }
+
+    private Optional<DogEnergy> energy(ObjectNode scenario) {
+        List<Fault> faults = new ArrayList<>();
+        Fields fields = new Fields(scenario, "", faults);
+        LocalDate start = fields.date("start");
+        Equations equations = equations(fields);
+        UnitSystem units = units(fields);
+        faults.clear();
+        List<Dog> dogs = dogs(fields, start == null ? today : start, equations, units, new Notes());
+        return dogs.size() == 1 && faults.isEmpty()
+                ? Optional.of(new DogEnergy(
+                        dogs.get(0), knowledge.energy().need(dogs.get(0), equations.maintenance(), equations.growth())))
+                : Optional.empty();
+    }
+
+    /** Which equations give a dog's energy. */
+    private record Equations(EnergyMethod.Maintenance maintenance, EnergyMethod.Growth growth) {}
+
+    private static Equations equations(Fields fields) {
+        EnergyMethod.Maintenance maintenance = fields.choice(
+                "energyEquation", List.of(EnergyMethod.Maintenance.values()), EnergyMethod.Maintenance::key);
+        EnergyMethod.Growth growth =
+                fields.choice("growthEquation", List.of(EnergyMethod.Growth.values()), EnergyMethod.Growth::key);
+        return new Equations(
+                maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
+                growth == null ? EnergyMethod.Growth.KLEIN : growth);
+    }
+
+    private static UnitSystem units(Fields fields) {
+        UnitSystem units = fields.choice(
+                "units", List.of(UnitSystem.values()), u -> u.name().toLowerCase(Locale.ROOT));
+        return units == null ? UnitSystem.US : units;
+    }
+
+    private List<Dog> dogs(Fields fields, LocalDate firstDay, Equations equations, UnitSystem units, Notes notes) {
+        DogFinisher finisher = new DogFinisher(knowledge, firstDay, equations.maintenance(), equations.growth(), units);
+        return new DogReader(knowledge, firstDay, notes, finisher).read(fields);
+    }
+
     /** What a scenario file holds. */
     private record Contents(Household household, @Nullable Recipe recipe, List<Food> ownFoods, Horizon horizon) {}
 
@@ -232,27 +295,16 @@ public final class ScenarioReader {
         LocalDate start = fields.date("start");
         String currency = currency(fields);
         Locale locale = locale(fields);
-        UnitSystem units = fields.choice(
-                "units", List.of(UnitSystem.values()), u -> u.name().toLowerCase(Locale.ROOT));
-        UnitSystem system = units == null ? UnitSystem.US : units;
+        UnitSystem system = units(fields);
         LocalDate firstDay = start == null ? today : start;
         String profile =
                 fields.choice("profile", List.copyOf(knowledge.profiles().names()), p -> p);
-        EnergyMethod.Maintenance maintenance = fields.choice(
-                "energyEquation", List.of(EnergyMethod.Maintenance.values()), EnergyMethod.Maintenance::key);
-        EnergyMethod.Growth growth =
-                fields.choice("growthEquation", List.of(EnergyMethod.Growth.values()), EnergyMethod.Growth::key);
+        Equations equations = equations(fields);
         FoodEnergy.Method foodEnergy =
                 fields.choice("foodEnergy", List.of(FoodEnergy.Method.values()), FoodEnergy.Method::key);
         Rules rules = rules(fields, usual);
         Double budget = budget(fields, currency);
-        DogFinisher finisher = new DogFinisher(
-                knowledge,
-                firstDay,
-                maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
-                growth == null ? EnergyMethod.Growth.KLEIN : growth,
-                system);
-        List<Dog> allDogs = new DogReader(knowledge, firstDay, notes, finisher).read(fields);
+        List<Dog> allDogs = dogs(fields, firstDay, equations, system, notes);
         List<Dog> dogs = Presence.dogs(allDogs, true);
         Presence.needsOne(fields, allDogs, firstDay);
         Kitchen kitchen = new KitchenReader(knowledge.kitchen(), usual, notes, system).read(fields.object("kitchen"));
@@ -286,10 +338,7 @@ public final class ScenarioReader {
         for (Dog dog : allDogs) {
             double needs = knowledge
                     .energy()
-                    .need(
-                            dog,
-                            maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
-                            growth == null ? EnergyMethod.Growth.KLEIN : growth)
+                    .need(dog, equations.maintenance(), equations.growth())
                     .kcalPerDay();
             if (needs > 0 && dog.otherKcalPerDay() > MOST_OTHER_SHARE * needs) {
                 fields.fault(
@@ -315,8 +364,8 @@ public final class ScenarioReader {
                 system,
                 locale,
                 profile == null ? Profiles.USUAL : profile,
-                maintenance == null ? EnergyMethod.Maintenance.BY_ACTIVITY : maintenance,
-                growth == null ? EnergyMethod.Growth.KLEIN : growth,
+                equations.maintenance(),
+                equations.growth(),
                 foodEnergy == null ? FoodEnergy.Method.ATWATER : foodEnergy,
                 dogs,
                 Presence.dogs(allDogs, false),

@@ -7,7 +7,9 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
 
@@ -31,6 +33,9 @@ public final class OrToolsSolver implements Solver, LinearSolver {
     private static final String SCIP_FROM_START = "\npresolving/maxrestarts = 0";
 
     private static volatile boolean loaded;
+
+    private final Set<MPSolver> running = new HashSet<>();
+    private boolean cancelled;
 
     /** A solver; the native library begins to load at once, beside whatever the caller does first. */
     public OrToolsSolver() {
@@ -68,6 +73,33 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         }
     }
 
+    /**
+     * Ends what this solver is at, and whatever it is asked from now on: with what was found so far, or a {@link
+     * CancelledException}. May be called from any thread.
+     */
+    public void cancel() {
+        synchronized (running) {
+            cancelled = true;
+            running.forEach(MPSolver::interruptSolve);
+        }
+    }
+
+    private void begin(MPSolver solver) {
+        synchronized (running) {
+            if (cancelled) {
+                throw new CancelledException();
+            }
+            running.add(solver);
+        }
+    }
+
+    /** Before its memory is given back, since it could not be interrupted after that. */
+    private void end(MPSolver solver) {
+        synchronized (running) {
+            running.remove(solver);
+        }
+    }
+
     @Override
     public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {
         return solve(model, limits, List.of());
@@ -82,12 +114,14 @@ public final class OrToolsSolver implements Solver, LinearSolver {
             throw new SolverException("the solver library has no " + backend);
         }
         try {
+            begin(solver);
             String settings = start.isEmpty() ? SCIP_SETTINGS : SCIP_SETTINGS + SCIP_FROM_START;
             if (model.hasIntegers() && !solver.setSolverSpecificParametersAsString(settings)) {
                 throw new SolverException("the solver library refuses the settings " + settings);
             }
             return solve(solver, model, limits, start);
         } finally {
+            end(solver);
             solver.delete();
         }
     }
