@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             SessionsCommand.class,
             PotsCommand.class,
             SheetsCommand.class,
+            PageCommand.class,
             TargetsCommand.class,
             FoodsCommand.class,
             ModelCommand.class,

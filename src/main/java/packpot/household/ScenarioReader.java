@@ -62,14 +62,20 @@ public final class ScenarioReader {
      * @param recipeFile a recipe of its own, which goes before the scenario's; null for the scenario's
      */
     public RecipeScenario readWithRecipe(Path file, @Nullable Path recipeFile) throws ScenarioException {
-        Contents contents = contents(file.toString(), bytes(file, "scenario"), false);
-        if (recipeFile != null) {
-            return withRecipe(contents, recipeFile.toString(), bytes(recipeFile, "recipe"));
-        }
+        byte[] text = bytes(file, "scenario");
+        return recipeFile == null
+                ? readWithRecipe(file.toString(), text)
+                : withRecipe(
+                        contents(file.toString(), text, false), recipeFile.toString(), bytes(recipeFile, "recipe"));
+    }
+
+    /** Reads the text of a scenario with a recipe; the name is what faults call the scenario. */
+    public RecipeScenario readWithRecipe(String name, byte[] text) throws ScenarioException {
+        Contents contents = contents(name, text, false);
         Recipe recipe = contents.recipe();
         if (recipe == null) {
             throw new ScenarioException(
-                    file.toString(),
+                    name,
                     List.of(new Fault(
                             "recipe",
                             "is missing; expected the recipe to check, such as {\"days\": 7, \"foods\": [{\"food\":"
@@ -119,7 +125,8 @@ public final class ScenarioReader {
         return readWithHorizon(file.toString(), bytes(file, "scenario"), weeks);
     }
 
-    HorizonScenario readWithHorizon(String name, byte[] text, @Nullable Integer weeks) throws ScenarioException {
+    /** The same for the text of a scenario; the name is what faults call it. */
+    public HorizonScenario readWithHorizon(String name, byte[] text, @Nullable Integer weeks) throws ScenarioException {
         Contents contents = contents(name, text, new Aim(true, true, weeks));
         return new HorizonScenario(contents.household(), contents.horizon());
     }

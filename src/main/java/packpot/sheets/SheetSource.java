@@ -39,4 +39,9 @@ public record SheetSource(
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(food + " is not in the pantry"));
     }
+
+    /** Where a food of the plan stands in the pantry, from 0. */
+    public int placeInPantry(String food) {
+        return household.pantry().indexOf(item(food));
+    }
 }
