@@ -19,12 +19,10 @@ final class KitchenEdits {
 
     private final TreeEditor tree;
     private final Unit volume;
-    private final Unit large;
 
     private KitchenEdits(TreeEditor tree, UnitSystem units) {
         this.tree = tree;
         this.volume = units == UnitSystem.METRIC ? Unit.LITRE : Unit.QUART;
-        this.large = units == UnitSystem.METRIC ? Unit.LITRE : Unit.CUBIC_FOOT;
     }
 
     /** The old kitchen with what is written here as in the changed one. */
@@ -70,7 +68,7 @@ final class KitchenEdits {
             return false;
         }
         if (old.ratedMl() != changed.ratedMl()) {
-            tree.put("/kitchen/freezer/volume", Write.volume(changed.ratedMl(), large, RoundingMode.CEILING));
+            tree.put("/kitchen/freezer/volume", Write.volume(changed.ratedMl(), volume, RoundingMode.CEILING));
         }
         double freedMl = old.takenMl() - changed.takenMl();
         return freedMl == 0 || (freedMl > 0 && holds(freedMl, kitchen.bagUsableMl() / old.packingShare()));
@@ -89,7 +87,7 @@ final class KitchenEdits {
             }
             ObjectNode held = (ObjectNode) left.get(largest);
             double ml = millilitres(held, bagMl);
-            if (!shrink(held, ml - toFree, bagMl)) {
+            if (!shrink(held, ml - toFree)) {
                 left.remove(largest);
             }
             toFree -= ml;
@@ -102,18 +100,13 @@ final class KitchenEdits {
         return true;
     }
 
-    /** Makes a part as small as this or smaller; false when nothing is left of it. */
-    private boolean shrink(ObjectNode held, double toMl, double bagMl) {
-        if (!held.hasNonNull("volume")) {
-            int bags = (int) Math.floor(toMl / bagMl);
-            held.put("bags", bags);
-            return bags > 0;
-        }
-        double least = volume.inBaseUnit() / 100;
-        if (toMl >= least) {
+    /** Makes a part as small as this; false when nothing is left of it. Bags come to be a volume, since none is cut. */
+    private boolean shrink(ObjectNode held, double toMl) {
+        boolean left = toMl >= 1;
+        if (left) {
             held.put("volume", Write.volume(toMl, volume, RoundingMode.FLOOR)).remove("bags");
         }
-        return toMl >= least;
+        return left;
     }
 
     private static int largest(ArrayNode holds, double bagMl) {

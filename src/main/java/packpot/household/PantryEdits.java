@@ -157,8 +157,7 @@ final class PantryEdits {
     private int index(Food food) {
         int index = 0;
         for (JsonNode entry : tree.tree().path("pantry")) {
-            Food named = foods.known(entry.path("food").asText());
-            if (named != null && named.id().equals(food.id())) {
+            if (isCalled(food, entry.path("food").asText())) {
                 return index;
             }
             index++;
@@ -166,10 +165,15 @@ final class PantryEdits {
         return -1;
     }
 
+    private boolean isCalled(Food food, String name) {
+        Food named = foods.known(name);
+        return named != null && named.id().equals(food.id());
+    }
+
     /** A name by which the scenario finds a food: the household's own foods go before those of the catalogue. */
     private Optional<String> name(Food food) {
         return Stream.of(food.label(), food.name(), food.id())
-                .filter(name -> food.equals(foods.known(name)) && name.length() <= Fields.MOST_CHARACTERS)
+                .filter(name -> isCalled(food, name) && name.length() <= Fields.MOST_CHARACTERS)
                 .findFirst();
     }
 }

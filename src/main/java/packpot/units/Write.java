@@ -12,7 +12,10 @@ public final class Write {
     private static final double NOISE = 1e-12;
 
     private static final int GRAM_DECIMALS = 3;
-    private static final int DECIMALS = 2;
+    /** A thousandth of a quart or litre is less than what the audit tells apart. */
+    private static final int VOLUME_DECIMALS = 3;
+
+    private static final int PERCENT_DECIMALS = 2;
 
     private Write() {}
 
@@ -23,12 +26,12 @@ public final class Write {
 
     /** A volume, given in ml, in one unit: "12.5 qt". */
     public static String volume(double millilitres, Unit unit, RoundingMode rounding) {
-        return number(millilitres / unit.inBaseUnit(), 0, DECIMALS, rounding) + " " + unit.symbol();
+        return number(millilitres / unit.inBaseUnit(), 0, VOLUME_DECIMALS, rounding) + " " + unit.symbol();
     }
 
     /** A share in percent: 0.055 is "5.5 %". */
     public static String share(double share, RoundingMode rounding) {
-        return number(100 * share, 0, DECIMALS, rounding) + " %";
+        return number(100 * share, 0, PERCENT_DECIMALS, rounding) + " %";
     }
 
     /** Money in the decimals of its currency: "$62.50" or "62.50 CHF". */

@@ -81,7 +81,7 @@ class ScenarioEditsTest {
     @Test
     void whatStandsInNoObjectYetBringsTheObjectWithIt() throws ScenarioException {
         assertThat(edits(Scenarios.SMALL, kitchen(kitchen -> kitchen.withDays(7).withBinMl(20_000.0))))
-                .containsExactly("add /kitchen {\"days\":7}", "add /kitchen/bin \"21.14 qt\"");
+                .containsExactly("add /kitchen {\"days\":7}", "add /kitchen/bin \"21.134 qt\"");
         assertThat(edits(
                         Scenarios.with("", "'kitchen': {'days': 9}, 'units': 'metric', 'budget': '$9'"),
                         household -> kitchen(kitchen -> kitchen.withDays(7).withBinMl(20_000.0))
@@ -145,7 +145,8 @@ class ScenarioEditsTest {
         String json = Scenarios.with(
                 "",
                 "'units': 'metric', 'kitchen': {'freezer': {'volume': '140 l', 'kind': 'chest', 'holds':"
-                        + " [{'what': 'peas', 'volume': '3 l'}, {'what': 'soup', 'bags': 10}, {'what': 'bread', 'volume': '9 l'}]}}");
+                        + " [{'what': 'peas', 'volume': '3 l'}, {'what': 'soup', 'bags': 10},"
+                        + " {'what': 'bread', 'volume': '9 l'}]}}");
         Freezer old = Scenarios.read(json).kitchen().freezer();
         assertThat(old).isNotNull();
         for (double freed : new double[] {0.5, 5_000, 14_000, 20_000, old.takenMl()}) {
@@ -157,7 +158,7 @@ class ScenarioEditsTest {
                     .kitchen()
                     .freezer();
             assertThat(read).isNotNull();
-            assertThat(read.takenMl()).isBetween(Math.max(0, taken - 2_000), taken + 1e-6);
+            assertThat(read.takenMl()).isBetween(Math.max(0, taken - 1), taken + 1e-6);
         }
         assertThat(edited(
                                 json,
@@ -165,7 +166,7 @@ class ScenarioEditsTest {
                                         new Freezer(150_001, old.usableShare(), old.takenMl(), old.packingShare()))))
                         .kitchen()
                         .freezer())
-                .isEqualTo(new Freezer(150_010, old.usableShare(), old.takenMl(), old.packingShare()));
+                .isEqualTo(new Freezer(150_001, old.usableShare(), old.takenMl(), old.packingShare()));
     }
 
     @Test
