@@ -17,8 +17,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
+import packpot.explain.MendEdits;
 import packpot.household.Household;
 import packpot.household.Knowledge;
+import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
 import packpot.needs.Needs;
@@ -62,6 +64,20 @@ public final class Demo {
 
     public static Knowledge knowledge() {
         return KNOWLEDGE;
+    }
+
+    /** How mends of a scenario are taken over into it. */
+    public static MendEdits edits(Path file) {
+        try {
+            ScenarioReader reader = new ScenarioReader(KNOWLEDGE, TODAY);
+            return new MendEdits(
+                    KNOWLEDGE,
+                    reader,
+                    new ScenarioChanges(KNOWLEDGE, reader, file.toString(), ScenarioReader.text(file))
+                            .scenario(List.of(), List.of()));
+        } catch (ScenarioException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Every scenario of the folder, in the order of their names. */

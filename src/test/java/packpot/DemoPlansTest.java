@@ -165,7 +165,8 @@ class DemoPlansTest {
     @Test
     void whyNotForProgramsFollowsItsSchema() {
         Demo.Planned demo = Demo.planned("tiny-freezer");
-        Planner.Result.Planned planned = new Planner.Result.Planned(demo.household(), demo.plan(), demo.verdict());
+        Planner.Result.Planned planned =
+                new Planner.Result.Planned(demo.household().withBudget(1000.0), demo.plan(), demo.verdict());
         Mend mend = new Mend(
                 Mend.Kind.LOOSEN,
                 List.of("spend more"),
@@ -177,7 +178,9 @@ class DemoPlansTest {
                 20);
         WhyNot.Answer.NoPlan answer = new WhyNot.Answer.NoPlan(
                 demo.household(), List.of(clash(Wish.Kind.BUDGET)), true, List.of(mend), 3, List.of("a second pot"));
-        assertThat(faults("why-not.schema.json", WhyNotReport.json(answer))).isEmpty();
+        String json = WhyNotReport.json(answer, Demo.edits(Demo.file("tiny-freezer")));
+        assertThat(json).contains("\"path\" : \"/budget\"");
+        assertThat(faults("why-not.schema.json", json)).isEmpty();
         assertThat(faults("why-not.schema.json", WhyNotReport.hasPlanJson(demo.plan(), true)))
                 .isEmpty();
     }

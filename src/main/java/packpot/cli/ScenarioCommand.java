@@ -1,9 +1,11 @@
 package packpot.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import packpot.explain.MendEdits;
 import packpot.explain.Planner;
 import packpot.explain.WhyNot;
 import packpot.household.Household;
@@ -125,7 +127,7 @@ abstract class ScenarioCommand implements Callable<Integer> {
      * @return the exit code
      */
     final int noPlan(Planner.Result.NoPlan none, Knowledge knowledge, Solver solver, String marker, String so)
-            throws OutputException {
+            throws ScenarioException, OutputException {
         if (!none.provedImpossible()) {
             say("No plan for the scenario as it stands was found in the time given, so " + so
                     + ". Give more time with --time-limit.");
@@ -137,7 +139,9 @@ abstract class ScenarioCommand implements Callable<Integer> {
                 now::get,
                 () -> new WhyNot(knowledge, solver)
                         .explainNone(none.household(), WhyNotCommand.USUAL_SECONDS, now::set));
-        print(() -> WhyNotReport.text(why), () -> WhyNotReport.insteadJson(marker, why));
+        MendEdits edits = Scenarios.edits(
+                knowledge, Scenarios.changes(knowledge, scenario).scenario(List.of(), List.of()));
+        print(() -> WhyNotReport.text(why, edits), () -> WhyNotReport.insteadJson(marker, why, edits));
         return ExitCode.NO_PLAN;
     }
 }

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import packpot.explain.MendEdits;
 import packpot.household.Change;
+import packpot.household.EditableScenario;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioChanges;
@@ -24,6 +26,11 @@ final class Scenarios {
     /** A scenario that is to be changed. */
     static ScenarioChanges changes(Knowledge knowledge, Path file) throws ScenarioException {
         return new ScenarioChanges(knowledge, reader(knowledge), file.toString(), ScenarioReader.text(file));
+    }
+
+    /** How mends of a scenario, after changes that hold together, are taken over into it. */
+    static MendEdits edits(Knowledge knowledge, EditableScenario scenario) {
+        return new MendEdits(knowledge, reader(knowledge), scenario);
     }
 
     /** Changes in words. */

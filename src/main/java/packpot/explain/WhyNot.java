@@ -64,6 +64,11 @@ public final class WhyNot {
                 notTried = List.copyOf(notTried);
             }
 
+            /** The mends that people are told, in the order of their numbers, which begin with 1. */
+            public List<Mend> told() {
+                return mends.stream().filter(mend -> !isNearDouble(mend)).toList();
+            }
+
             /** Whether another of the mends is so much like this one that people need not be told both. */
             public boolean isNearDouble(Mend mend) {
                 return mends.stream().anyMatch(mend::isOutdoneBy);

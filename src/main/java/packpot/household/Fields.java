@@ -22,7 +22,7 @@ import packpot.units.UnitException;
  * null, so that reading goes on and all faults are told at once.
  */
 final class Fields {
-    private static final int MOST_CHARACTERS = 80;
+    static final int MOST_CHARACTERS = 80;
     private static final Pattern PERCENT = Pattern.compile("\\s*(\\d*\\.?\\d+)\\s*%\\s*");
 
     private final JsonNode object;

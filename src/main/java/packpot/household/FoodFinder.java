@@ -22,11 +22,17 @@ final class FoodFinder {
         ownFoods.forEach(food -> this.ownFoods.put(food.label().toLowerCase(Locale.ROOT), food));
     }
 
+    /** The food of that name, refused or not; null when it is unknown. */
+    @Nullable
+    Food known(String name) {
+        Food own = ownFoods.get(name.strip().toLowerCase(Locale.ROOT));
+        return own != null ? own : knowledge.foods().find(name);
+    }
+
     /** The food of that name; null when it is refused or unknown, which adds a fault at the field. */
     @Nullable
     Food find(Fields fields, String field, String name, String where) {
-        Food own = ownFoods.get(name.strip().toLowerCase(Locale.ROOT));
-        Food food = own != null ? own : knowledge.foods().find(name);
+        Food food = known(name);
         String names = food == null ? name : name + " / " + food.label() + " / " + food.name();
         for (UnsafeFoods.UnsafeFood unsafe : knowledge.unsafeFoods().inName(names)) {
             if (unsafe.rule() == UnsafeFoods.Rule.BLOCK) {

@@ -49,6 +49,11 @@ public final class ScenarioChanges {
      *     or leads to a scenario with faults
      */
     public Household with(List<Change> asked, List<Change> following) throws ScenarioException {
+        return scenario(asked, following).household();
+    }
+
+    /** The same with the file's fields, to be edited further; without changes, the scenario as it stands. */
+    public EditableScenario scenario(List<Change> asked, List<Change> following) throws ScenarioException {
         if (!(ScenarioReader.tree(file, text) instanceof ObjectNode tree)) {
             throw new ScenarioException(file, List.of(new Fault("", "expected a scenario in braces")));
         }
@@ -58,8 +63,12 @@ public final class ScenarioChanges {
         if (!faults.isEmpty()) {
             throw new ScenarioException("What is asked", faults);
         }
+        if (asked.isEmpty() && following.isEmpty()) {
+            return new EditableScenario(tree, unchanged());
+        }
         try {
-            return reader.read(file + " with \"" + Change.words(asked) + "\"", JSON.writeValueAsBytes(tree));
+            return new EditableScenario(
+                    tree, reader.read(file + " with \"" + Change.words(asked) + "\"", JSON.writeValueAsBytes(tree)));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the changed scenario cannot be written: " + e.getOriginalMessage(), e);
         }

@@ -5,7 +5,9 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -264,7 +266,12 @@ public final class ScenarioReader {
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .build();
         try (JsonParser parser = json.createParser(text)) {
-            JsonNode tree = new JsonMapper(json).readTree(parser);
+            // Figures keep their digits, for whoever writes the scenario again.
+            JsonNode tree = JsonMapper.builder(json)
+                    .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                    .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+                    .build()
+                    .readTree(parser);
             if (tree == null || tree.isMissingNode()) {
                 throw one(
                         name,
@@ -398,12 +405,7 @@ public final class ScenarioReader {
      */
     private static Shape enoughFoods(
             Fields fields, List<Dog> dogs, List<PantryItem> pantry, Shape shape, boolean asked, Notes notes) {
-        int usable = (int) pantry.stream()
-                .filter(item -> !item.food().isSupplement() && item.place().pot())
-                .filter(item -> !item.outOfStock() || item.onHandGrams() > 0)
-                .filter(item -> item.atMostGrams() == null || item.atMostGrams() > 0)
-                .filter(item -> dogs.stream().noneMatch(dog -> Avoidance.avoids(dog, item.food())))
-                .count();
+        int usable = usable(pantry, dogs);
         if (pantry.isEmpty() || usable >= shape.fewestFoods() || shape.fewestFoods() > shape.mostFoods()) {
             return shape;
         }
@@ -418,6 +420,16 @@ public final class ScenarioReader {
         notes.filled("shape: at least " + usable + (usable == 1 ? " food" : " foods")
                 + " in the pot, since no more can go into it");
         return shape.withFewestFoods(usable);
+    }
+
+    /** Foods, supplements apart, that could go into a pot that all dogs share. */
+    static int usable(List<PantryItem> pantry, List<Dog> dogs) {
+        return (int) pantry.stream()
+                .filter(item -> !item.food().isSupplement() && item.place().pot())
+                .filter(item -> !item.outOfStock() || item.onHandGrams() > 0)
+                .filter(item -> item.atMostGrams() == null || item.atMostGrams() > 0)
+                .filter(item -> dogs.stream().noneMatch(dog -> Avoidance.avoids(dog, item.food())))
+                .count();
     }
 
     private static boolean newer(Fields fields) {

@@ -26,7 +26,9 @@ final class ShapeReader {
         Integer most = shape.whole("mostFoods", 1, 40);
         Integer stirredIn = shape.whole("mostStirredIn", 0, 20);
         Integer additions = shape.whole("mostAdditions", 0, 20);
+        Integer specialNeeds = shape.whole("mostAdditionsSpecialNeeds", 0, 20);
         Double useful = shape.share("smallestUseful", 0.5);
+        Double usefulMinor = shape.share("smallestUsefulMinor", 0.5);
         int atLeast = fewest == null ? usual.path("fewestFoods").intValue() : fewest;
         int atMost = most == null ? usual.path("mostFoods").intValue() : most;
         if (atLeast > atMost) {
@@ -41,13 +43,17 @@ final class ShapeReader {
                 atMost,
                 stirredIn == null ? usual.path("mostStirredIn").intValue() : stirredIn,
                 additions == null ? usual.path("mostAdditions").intValue() : additions,
-                additions == null ? usual.path("mostAdditionsSpecialNeeds").intValue() : additions,
+                specialNeeds != null
+                        ? specialNeeds
+                        : additions != null
+                                ? additions
+                                : usual.path("mostAdditionsSpecialNeeds").intValue(),
                 figure("additionsMostMassShare"),
                 figure("additionsMostEnergyShare"),
                 or(useful, "smallestUsefulShare"),
-                useful == null
-                        ? figure("smallestUsefulShareMinor")
-                        : Math.min(useful, figure("smallestUsefulShareMinor")),
+                usefulMinor != null
+                        ? usefulMinor
+                        : Math.min(or(useful, "smallestUsefulShareMinor"), figure("smallestUsefulShareMinor")),
                 groups(usual.path("minorGroups")),
                 figure("usualKcalPerGram"));
     }

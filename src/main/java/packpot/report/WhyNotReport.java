@@ -7,7 +7,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Clash;
 import packpot.explain.Mend;
+import packpot.explain.MendEdits;
 import packpot.explain.WhyNot;
+import packpot.household.Edit;
 import packpot.plan.Plan;
 import packpot.units.Show;
 
@@ -17,10 +19,16 @@ public final class WhyNotReport {
     private static final String FIGURES = "Behind each wish: how near to it one can come while the others of its clash"
             + " hold; with all wishes together it may take more.";
 
+    private static final String NOT_ONE_SCENARIO = "; this cannot be taken over into one scenario";
+
     private WhyNotReport() {}
 
-    /** The whole explanation, for people. */
-    public static String text(WhyNot.Answer.NoPlan answer) {
+    /**
+     * The whole explanation, for people.
+     *
+     * @param edits of the scenario that was asked about
+     */
+    public static String text(WhyNot.Answer.NoPlan answer, MendEdits edits) {
         StringBuilder text = new StringBuilder(heading(answer.household().name()));
         int number = 0;
         Set<Set<String>> seen = new HashSet<>();
@@ -41,7 +49,7 @@ public final class WhyNotReport {
         if (!answer.allClashes() && !answer.clashes().isEmpty()) {
             text.append('\n').append(paragraph("There may be more clashes: the time ran out before that was settled."));
         }
-        text.append('\n').append(mends(answer));
+        text.append('\n').append(mends(answer, edits));
         return text.append('\n').append(paragraph(Disclaimer.TEXT)).toString();
     }
 
@@ -77,7 +85,7 @@ public final class WhyNotReport {
                 + ClashText.items(clash, part -> !part.wish().who().isEmpty(), INDENT);
     }
 
-    private static String mends(WhyNot.Answer.NoPlan answer) {
+    private static String mends(WhyNot.Answer.NoPlan answer, MendEdits edits) {
         StringBuilder text = new StringBuilder();
         if (answer.mends().isEmpty()) {
             text.append(paragraph("No single change was found that gives a plan."));
@@ -85,16 +93,41 @@ public final class WhyNotReport {
             text.append(paragraph(
                     "What would mend it, the cheapest first. Each has a plan that was checked; its price a day is that"
                             + " of the batch for all dogs, proved to within 2 %:"));
-            answer.mends().stream()
-                    .filter(mend -> !answer.isNearDouble(mend))
-                    .forEach(mend -> text.append(
-                            Wrap.item(sentence(mend, answer.household().currency()), INDENT, TextReport.WIDTH)));
+            int number = 0;
+            boolean any = false;
+            for (Mend mend : answer.told()) {
+                number++;
+                boolean canBe = edits.of(mend).isPresent();
+                any |= canBe;
+                String sentence =
+                        sentence(mend, answer.household().currency()) + (canBe ? firstOnly(mend) : NOT_ONE_SCENARIO);
+                text.append(Wrap.item(number, sentence, INDENT, TextReport.WIDTH));
+            }
+            if (any) {
+                text.append(paragraph("To take one over, give its number to packpot why-not: --apply 1 --to FILE"
+                        + " writes the scenario with the first of them into FILE."));
+            }
         }
         boolean food = answer.mends().stream().anyMatch(mend -> mend.kind() == Mend.Kind.ADD_FOOD);
         text.append(paragraph(answer.foodsTried() + " foods of the catalogue were tried, each alone"
                 + (food ? "; the cheapest that help are shown." : "; none was found that helps.")));
         answer.notTried().forEach(each -> text.append(paragraph("Not tried to the end: " + each + ".")));
         return text.toString();
+    }
+
+    private static String firstOnly(Mend mend) {
+        return mend.kind() == Mend.Kind.SECOND_SESSION ? "; taken over, the scenario is that of the first time" : "";
+    }
+
+    /**
+     * That a mend was taken over, and how to go on.
+     *
+     * @param number by which people know the mend
+     */
+    public static String takenOver(int number, Mend mend, String file) {
+        return paragraph("Mend " + number + ", " + String.join(", and ", mend.changes()) + ", is taken over in " + file
+                        + firstOnly(mend) + ". To plan it:")
+                + INDENT + "packpot plan " + file + "\n";
     }
 
     private static String sentence(Mend mend, String currency) {
@@ -116,8 +149,8 @@ public final class WhyNotReport {
     }
 
     /** The whole explanation, for programs. */
-    public static String json(WhyNot.Answer.NoPlan answer) {
-        return JsonReport.of(data(answer));
+    public static String json(WhyNot.Answer.NoPlan answer, MendEdits edits) {
+        return JsonReport.of(data(answer, edits));
     }
 
     /**
@@ -125,14 +158,14 @@ public final class WhyNotReport {
      *
      * @param marker the field by which programs know what that question's command prints
      */
-    public static String insteadJson(String marker, WhyNot.Answer.NoPlan answer) {
+    public static String insteadJson(String marker, WhyNot.Answer.NoPlan answer, MendEdits edits) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put(marker, JsonReport.FORMAT);
-        root.put("whyNot", data(answer));
+        root.put("whyNot", data(answer, edits));
         return JsonReport.of(root);
     }
 
-    private static Map<String, Object> data(WhyNot.Answer.NoPlan answer) {
+    private static Map<String, Object> data(WhyNot.Answer.NoPlan answer, MendEdits edits) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("packpotWhyNot", JsonReport.FORMAT);
         root.put("household", answer.household().name());
@@ -146,9 +179,7 @@ public final class WhyNotReport {
         root.put("allClashes", answer.allClashes());
         root.put(
                 "mends",
-                answer.mends().stream()
-                        .map(mend -> data(mend, answer.isNearDouble(mend)))
-                        .toList());
+                answer.mends().stream().map(mend -> data(mend, answer, edits)).toList());
         root.put("foodsTried", answer.foodsTried());
         root.put("notTried", answer.notTried());
         root.put("disclaimer", Disclaimer.TEXT);
@@ -194,16 +225,33 @@ public final class WhyNotReport {
                 + INDENT + "packpot plan " + scenario + "\n";
     }
 
-    private static Map<String, Object> data(Mend mend, boolean nearDouble) {
+    private static Map<String, Object> data(Mend mend, WhyNot.Answer.NoPlan answer, MendEdits edits) {
+        int place = answer.told().indexOf(mend);
         Map<String, Object> data = new LinkedHashMap<>();
+        data.put("number", place < 0 ? null : (Integer) (place + 1));
         data.put("kind", mend.kind().name());
         data.put("changes", mend.changes());
         data.put("notes", mend.notes());
         data.put("smallestProved", mend.smallest());
         data.put("costPerDay", mend.costPerDay());
         data.put("atTheTill", mend.atTheTill());
-        data.put("nearDouble", nearDouble);
+        data.put("nearDouble", place < 0);
+        data.put(
+                "edits",
+                edits.of(mend)
+                        .map(each -> each.stream().map(WhyNotReport::data).toList())
+                        .orElse(null));
         data.put("plans", mend.plans());
+        return data;
+    }
+
+    private static Map<String, Object> data(Edit edit) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("op", edit.op().key());
+        data.put("path", edit.path());
+        if (edit.value() != null) {
+            data.put("value", edit.value());
+        }
         return data;
     }
 }

@@ -35,7 +35,16 @@ final class Wrap {
 
     /** A sentence behind a dash, its further lines indented. */
     static String item(String text, String indent, int width) {
-        List<String> lines = lines(text, width - indent.length() - 2);
-        return indent + "- " + String.join("\n" + indent + "  ", lines) + "\n";
+        return item("-", text, indent, width);
+    }
+
+    /** The same behind a number. */
+    static String item(int number, String text, String indent, int width) {
+        return item(number + ".", text, indent, width);
+    }
+
+    private static String item(String mark, String text, String indent, int width) {
+        String inner = indent + " ".repeat(mark.length() + 1);
+        return indent + mark + " " + String.join("\n" + inner, lines(text, width - inner.length())) + "\n";
     }
 }

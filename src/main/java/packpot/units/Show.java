@@ -85,7 +85,8 @@ public final class Show {
         return b == 0 ? a : gcd(b, a % b);
     }
 
-    private static int decimals(String currencyCode) {
+    /** Decimals that amounts of a currency have; 2 where it is not known. */
+    static int decimals(String currencyCode) {
         try {
             return Math.max(0, Currency.getInstance(currencyCode).getDefaultFractionDigits());
         } catch (IllegalArgumentException notInIso4217) {

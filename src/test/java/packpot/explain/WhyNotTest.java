@@ -36,6 +36,7 @@ import packpot.solver.SolveLimits;
 class WhyNotTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
     private static final double SECONDS = 180;
+    /** Shared by all tests of mends, for each takes its time. */
     private static final Map<String, WhyNot.Answer> ANSWERS = new ConcurrentHashMap<>();
 
     /** Scenario, the kinds that its clashes must speak of, and how many clashes there are at least. */
@@ -66,7 +67,7 @@ class WhyNotTest {
         }
     }
 
-    private static WhyNot.Answer answer(String name) {
+    static WhyNot.Answer answer(String name) {
         return ANSWERS.computeIfAbsent(
                 name, key -> new WhyNot(KNOWLEDGE, new OrToolsSolver()).explain(household(key), SECONDS, says -> {}));
     }

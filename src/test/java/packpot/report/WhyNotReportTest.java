@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.explain.Clash;
 import packpot.explain.Mend;
+import packpot.explain.MendEdits;
 import packpot.explain.WhyNot;
 import packpot.household.Household;
 import packpot.household.Knowledge;
@@ -22,6 +23,8 @@ import packpot.household.Wish;
 /** What a person reads of clashes and mends that are made up here. */
 class WhyNotReportTest {
     private static final Household HOUSEHOLD = household();
+
+    private static final MendEdits EDITS = Demo.edits(Demo.file("tiny-freezer"));
 
     private static Household household() {
         try {
@@ -46,7 +49,7 @@ class WhyNotReportTest {
     }
 
     private static String text(Clash clash, Mend... mends) {
-        return WhyNotReport.text(answer(clash, mends));
+        return WhyNotReport.text(answer(clash, mends), EDITS);
     }
 
     private static WhyNot.Answer.NoPlan answer(Clash clash, Mend... mends) {
@@ -97,14 +100,15 @@ class WhyNotReportTest {
             loosened("bags", 9, "bags")
         };
         assertThat(text(clash, mends))
-                .contains("carrots 3,715", "- bags")
+                .contains("1. carrots 3,715", "2. bags")
                 .doesNotContain("carrots 3,735", "carrots and margin");
         JsonNode told = new JsonMapper()
-                .readTree(WhyNotReport.json(answer(clash, mends)))
+                .readTree(WhyNotReport.json(answer(clash, mends), EDITS))
                 .path("mends");
         assertThat(told)
                 .extracting(mend -> mend.path("nearDouble").booleanValue())
                 .containsExactly(true, false, true, false);
+        assertThat(told).extracting(mend -> mend.path("number").asText()).containsExactly("null", "1", "null", "2");
     }
 
     @Test
@@ -130,5 +134,14 @@ class WhyNotReportTest {
         assertThat(flat)
                 .contains("sodium at most 1.25 g; it is for safety", "0.8 g per 1000 kcal; it is for safety")
                 .doesNotContain("6 bags; it is for safety");
+    }
+
+    @Test
+    void aMendThatIsNoChangeOfOneScenarioSaysSo() {
+        Clash clash = new Clash(List.of(part(Wish.Kind.BAGS, "at most 6 bags"), energy(779)), true);
+        Mend pots = new Mend(Mend.Kind.SECOND_POT, List.of("two pots"), Set.of(), List.of(), List.of(), true, 4, 100);
+        assertThat(text(clash, pots).replaceAll("\\s+", " "))
+                .contains("1. two pots:", "cannot be taken over")
+                .doesNotContain("--apply");
     }
 }
