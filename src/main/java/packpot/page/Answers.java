@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import packpot.audit.Finding;
 import packpot.audit.RecipeAudit;
 import packpot.audit.RecipeVerdict;
+import packpot.explain.MendEdits;
 import packpot.explain.PlanComparison;
 import packpot.explain.Planner;
 import packpot.explain.RecipeMend;
@@ -22,11 +23,13 @@ import packpot.explain.WhyNot;
 import packpot.horizon.HorizonCalendar;
 import packpot.horizon.HorizonPlan;
 import packpot.horizon.Sessions;
+import packpot.household.EditableScenario;
 import packpot.household.Fault;
 import packpot.household.HorizonScenario;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.RecipeScenario;
+import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
 import packpot.solver.SolveLimits;
@@ -140,16 +143,18 @@ final class Answers {
 
     /** Why there is no plan and what would mend it, each mend with the edits that make it. */
     void why(Question question, Work.Job job, Lines lines) throws IOException {
-        Household household;
+        EditableScenario scenario;
         try {
-            household = reader().read(question.name(), bytes(question.scenario()));
+            scenario = new ScenarioChanges(knowledge, reader(), question.name(), bytes(question.scenario()))
+                    .scenario(List.of(), List.of());
         } catch (ScenarioException e) {
             lines.line(Map.of("faults", faults(e)));
             return;
         }
-        WhyNot.Answer answer = new WhyNot(knowledge, job.solver()).explain(household, WHY_SECONDS, job::now);
+        WhyNot.Answer answer = new WhyNot(knowledge, job.solver()).explain(scenario.household(), WHY_SECONDS, job::now);
         if (answer instanceof WhyNot.Answer.NoPlan none) {
-            lines.line(Map.of("html", fragments.why(none), "edits", Mends.edits(none)));
+            MendEdits edits = new MendEdits(knowledge, reader(), scenario);
+            lines.line(Map.of("html", fragments.why(none), "edits", Mends.edits(none, edits)));
         } else {
             lines.line(Map.of(
                     "failed",

@@ -1,11 +1,15 @@
 package packpot.page;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import packpot.explain.Mend;
+import packpot.explain.MendEdits;
 import packpot.explain.RecipeMend;
 import packpot.explain.WhyNot;
+import packpot.household.Edit;
 import packpot.plan.Plan;
 import packpot.units.Show;
 
@@ -14,9 +18,26 @@ final class Mends {
 
     private Mends() {}
 
-    /** The edits of each mend, in the order of the answer. */
-    static List<Object> edits(WhyNot.Answer.NoPlan answer) {
-        return new ArrayList<>(answer.mends().stream().map(mend -> List.of()).toList());
+    /** The edits of each mend, in the order of the answer, in the form of a JSON Patch; none for one that has none. */
+    static List<Object> edits(WhyNot.Answer.NoPlan answer, MendEdits edits) {
+        List<Object> all = new ArrayList<>();
+        for (Mend mend : answer.mends()) {
+            all.add(edits.of(mend).orElse(List.of()).stream()
+                    .map(Mends::operation)
+                    .toList());
+        }
+        return all;
+    }
+
+    private static Map<String, Object> operation(Edit edit) {
+        Map<String, Object> operation = new LinkedHashMap<>();
+        operation.put("op", edit.op().key());
+        operation.put("path", edit.path());
+        JsonNode value = edit.value();
+        if (value != null) {
+            operation.put("value", value);
+        }
+        return operation;
     }
 
     /** The foods of each mended recipe with their amounts, in the order of the mends; none for a mend that failed. */

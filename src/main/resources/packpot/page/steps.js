@@ -34,7 +34,7 @@ function items(path) {
 
 // Dogs
 
-const DOG_FIRST = ['name', 'age', 'born', 'sex', 'neutered', 'activity', 'conditionScore'];
+const DOG_FIRST = ['age', 'born', 'sex', 'neutered', 'activity', 'conditionScore'];
 const DOG_MORE = ['goalWeight', 'weeklyChange', 'expectedAdultWeight', 'treats', 'otherFood', 'avoid', 'vetEnergy', 'profile', 'comes', 'leaves', 'comesFrom', 'transitionDays', 'fedEnergy', 'note'];
 
 function dog(i) {
@@ -45,7 +45,7 @@ function dog(i) {
     { class: 'card' },
     h('legend', {}, String(name)),
     fault(`dogs[${i}]`),
-    h('div', { class: 'fields' }, slider(at('weight'), `weight of ${name}`), ...DOG_FIRST.map((each) => field(at(each), { live: each !== 'sex' && each !== 'activity' }))),
+    h('div', { class: 'fields' }, field(at('name'), { live: true }), slider(at('weight'), `weight of ${name}`), ...DOG_FIRST.map((each) => field(at(each), { live: each !== 'sex' && each !== 'activity' }))),
     h('p', { class: 'reckoned', 'data-dog': i, 'aria-live': 'polite' }),
     more(
       'Goal, growth, treats, what it must not get, coming and leaving',

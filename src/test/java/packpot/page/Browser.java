@@ -24,6 +24,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 /** A headless browser on the page, used as a person uses it: by what can be seen, clicked and typed. */
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(90);
+    private static final int MOST_TABS = 600;
     private static final JsonMapper JSON = new JsonMapper();
 
     private final ChromeDriver driver;
@@ -122,6 +123,30 @@ final class Browser implements AutoCloseable {
         script("arguments[0].scrollIntoView({block: 'center'})", field);
         field.clear();
         field.sendKeys(text, org.openqa.selenium.Keys.TAB);
+    }
+
+    /** Finds a food, adds it, and gives its price and pack. */
+    void type(String search, String[] food, int place) {
+        WebElement field = one("#" + search);
+        field.clear();
+        field.sendKeys(food[0]);
+        click("#" + search + "-found button");
+        String pantry = "pantry[" + place + "].";
+        type(pantry + "price", food[1]);
+        if (!food[2].isEmpty()) {
+            type(pantry + "pack", food[2]);
+        }
+    }
+
+    /** Presses the tab key until something has the focus. */
+    void tabTo(String css) {
+        for (int i = 0; i < MOST_TABS; i++) {
+            if (Boolean.TRUE.equals(script("return document.activeElement.matches(arguments[0])", css))) {
+                return;
+            }
+            keys(org.openqa.selenium.Keys.TAB);
+        }
+        throw new AssertionError("the tab key does not come to " + css);
     }
 
     @Nullable
