@@ -125,7 +125,8 @@ public final class WhyNotReport {
      * @param number by which people know the mend
      */
     public static String takenOver(int number, Mend mend, String file) {
-        return paragraph("Mend " + number + ", " + String.join(", and ", mend.changes()) + ", is taken over in " + file
+        // The name of the file stands on the last line alone, which is not wrapped.
+        return paragraph("Mend " + number + ", " + String.join(", and ", mend.changes()) + ", is taken over"
                         + firstOnly(mend) + ". To plan it:")
                 + INDENT + "packpot plan " + file + "\n";
     }
