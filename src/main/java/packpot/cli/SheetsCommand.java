@@ -30,10 +30,10 @@ import packpot.sheets.PdfFile;
 import packpot.sheets.SheetSource;
 import packpot.sheets.Sheets;
 import packpot.sheets.Tables;
-import packpot.sheets.Texts;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
+import packpot.words.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -131,7 +131,7 @@ final class SheetsCommand extends ScenarioCommand {
         List<Losses.Loss> standIns = noStandIns ? List.of() : standIns(planned, knowledge, solver);
         SheetSource source = new SheetSource(household, knowledge, plan, planned.verdict(), calendar, standIns);
         String html = new Sheets(source, texts, sheet, labelSheet).html();
-        Map<String, byte[]> files = files(source, html, calendar);
+        Map<String, byte[]> files = files(source, texts, html, calendar);
         write(files);
         if (files.containsKey("sheets.pdf")) {
             String unknown = PdfFile.unknown(html);
@@ -162,7 +162,7 @@ final class SheetsCommand extends ScenarioCommand {
                         done -> now.set("Planned without " + done + " of " + all + " foods")));
     }
 
-    private Map<String, byte[]> files(SheetSource source, String html, FeedingCalendar calendar)
+    private Map<String, byte[]> files(SheetSource source, Texts texts, String html, FeedingCalendar calendar)
             throws OutputException {
         Map<String, byte[]> files = new LinkedHashMap<>();
         String one = oneFile();
@@ -178,7 +178,9 @@ final class SheetsCommand extends ScenarioCommand {
         }
         if (one.isEmpty()) {
             Tables.of(source).forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
-            files.put("calendar.ics", CalendarFile.of(calendar, Instant.now()).getBytes(StandardCharsets.UTF_8));
+            files.put(
+                    "calendar.ics",
+                    CalendarFile.of(calendar, texts, Instant.now()).getBytes(StandardCharsets.UTF_8));
             files.put("calendar.json", CalendarReport.json(calendar, List.of()).getBytes(StandardCharsets.UTF_8));
             files.put(
                     "plan.json",

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Amount;
+import packpot.words.Sentence;
 
 /** What people must be told about how a dog is reckoned on later days, each sentence with its day. */
 public final class DogNotes {
@@ -14,8 +16,14 @@ public final class DogNotes {
      * One sentence.
      *
      * @param day day of the plan from which it holds; 0 is the first
+     * @param words what stands behind the name of the dog
      */
-    public record Note(int day, String words) {}
+    public record Note(int day, Sentence words) {
+        /** The whole sentence. */
+        public Sentence of(Dog dog) {
+            return Sentence.of("course.of", dog.name(), words);
+        }
+    }
 
     /** Young puppies often weigh more than a Gompertz curve gives; from its point of inflection on it is a fair measure. */
     private static final double WORTH_TELLING_SHARE = 0.25;
@@ -61,31 +69,28 @@ public final class DogNotes {
                 .toList();
     }
 
-    private void note(int day, String words) {
-        notes.add(new Note(day, words));
+    private void note(int day, String key, Object... values) {
+        notes.add(new Note(day, Sentence.of(key, values)));
     }
 
     private void presence() {
         Integer comes = dog.course().comesDay();
         Integer leaves = dog.course().leavesDay();
         if (comes != null && comes > 0) {
-            note(comes, "comes into the household");
+            note(comes, "course.comes");
         }
         if (leaves != null) {
-            note(leaves, "leaves the household; not fed from this day on");
+            note(leaves, "course.leaves");
         }
     }
 
     private void weighIns() {
         EnergyCorrection correction = dog.course().correction();
         if (correction != null) {
-            note(0, CorrectionWords.of(correction, units));
+            notes.add(new Note(0, CorrectionWords.of(correction, units)));
         } else if (!overTime.energy().stage(dog).builds()) {
             Trend.of(dog.course().weighIns(), overTime.figures())
-                    .ifPresent(trend -> note(
-                            0,
-                            CorrectionWords.trend(trend, units)
-                                    + "; that changes no energy target without what it ate, \"fedEnergy\""));
+                    .ifPresent(trend -> note(0, "course.trendAlone", CorrectionWords.trend(trend, units)));
         }
     }
 
@@ -93,30 +98,22 @@ public final class DogNotes {
         Whelping whelping = overTime.whelping();
         Integer overdue = whelping.overdueOn(start);
         if (overdue != null) {
-            note(
-                    overdue,
-                    "is held in the ninth week of gestation, since the size of the litter is not known; give"
-                            + " \"expectedPuppies\", or \"lactation\" once she has whelped");
+            note(overdue, "course.overdue");
         }
         if (start instanceof Reproduction.Gestation) {
-            note(
-                    0,
-                    "gains weight from the sixth week of gestation on, to 20 % at whelping (published: 15 to 25 %); the"
-                            + " week given is taken to begin on the first day");
+            note(0, "course.gestation");
         }
         Integer whelps = whelping.whelpsOn(start);
         if (whelps != null) {
-            note(whelps, "is taken to whelp; plan again with the puppies that are born");
+            note(whelps, "course.whelps");
         }
         Integer beyond = whelping.beyondEquationOn(start);
         if (beyond != null) {
-            note(beyond, "is held at the fourth week of nursing, the last that the equation knows, until weaning");
+            note(beyond, "course.lateNursing");
         }
         Integer weaned = whelping.weanedOn(start);
         if (weaned != null) {
-            note(
-                    weaned,
-                    "is taken to have weaned her puppies, eight weeks after whelping, at her weight before breeding");
+            note(weaned, "course.weaned");
         }
     }
 
@@ -134,33 +131,27 @@ public final class DogNotes {
             return;
         }
         boolean loss = goal < then.weightKg();
+        boolean usual = then.course().weeklyShare() == null;
         note(
                 from,
-                "is taken to " + (loss ? "lose " : "gain ") + percent(overTime.rate(then, loss))
-                        + " of its weight a week"
-                        + (then.course().weeklyShare() == null ? ", the usual rate," : "") + " until it weighs "
-                        + Show.bodyWeight(goal, units) + "; what the scale says comes first");
-        note(from + overTime.goalMetOn(then), "has come to its goal weight and is fed as an adult");
+                loss
+                        ? (usual ? "course.losesAtUsualRate" : "course.loses")
+                        : (usual ? "course.gainsAtUsualRate" : "course.gains"),
+                percent(overTime.rate(then, loss)),
+                weight(goal));
+        note(from + overTime.goalMetOn(then), "course.goalMet");
     }
 
     private void growing(Dog then, int from) {
         int grown = overTime.grownOn(then);
-        overTime.path(then)
-                .ifPresentOrElse(
-                        path -> path(then, path, from),
-                        () -> note(
-                                from,
-                                "is growing, but nothing tells its adult weight, so its weight is held; give"
-                                        + " \"expectedAdultWeight\", or three \"weighIns\" over two weeks"));
+        overTime.path(then).ifPresentOrElse(path -> path(then, path, from), () -> note(from, "course.weightHeld"));
         Dog adult = overTime.whetherThereOrNot(then, grown);
         Double expected = then.expectedAdultKg();
-        note(
-                from + grown,
-                "counts as grown and is fed as an adult"
-                        + (expected != null && adult.weightKg() < NEARLY_GROWN_SHARE * expected
-                                ? ", though it weighs only " + percent(adult.weightKg() / expected)
-                                        + " of its expected adult weight"
-                                : ""));
+        if (expected != null && adult.weightKg() < NEARLY_GROWN_SHARE * expected) {
+            note(from + grown, "course.grownButLight", percent(adult.weightKg() / expected));
+        } else {
+            note(from + grown, "course.grown");
+        }
         if (then.goalKg() != null) {
             onItsOwn(adult, from + grown);
         }
@@ -169,52 +160,42 @@ public final class DogNotes {
     private void path(Dog then, DogOverTime.Path path, int from) {
         GrowthFit fit = path.fit();
         Double expected = then.expectedAdultKg();
-        StringBuilder words = new StringBuilder(
-                        "grows from today's weight along the published curve for its size toward ")
-                .append(Show.bodyWeight(path.adultKg(), units));
+        Sentence words = Sentence.of("course.grows", weight(path.adultKg()));
         if (fit != null && fit.ownTempo()) {
             double published = overTime.growth().curve(path.adultKg()).tempoDays();
-            words.append(", ")
-                    .append(percent(Math.abs(published / fit.tempoDays() - 1)))
-                    .append(published > fit.tempoDays() ? " faster" : " slower")
-                    .append(" than that curve, by its weigh-ins");
+            words = Sentence.of(
+                    published > fit.tempoDays() ? "course.growsFaster" : "course.growsSlower",
+                    words,
+                    percent(Math.abs(published / fit.tempoDays() - 1)));
         }
         if (fit != null && expected == null) {
-            words.append(", the adult weight that its weigh-ins speak for (")
-                    .append(Show.bodyWeight(fit.leastAdultKg(), units))
-                    .append(" to ")
-                    .append(Show.bodyWeight(fit.mostAdultKg(), units))
-                    .append("); its energy and limits stay those of a puppy whose adult weight is not known");
+            words = Sentence.of("course.growsByWeighIns", words, weight(fit.leastAdultKg()), weight(fit.mostAdultKg()));
         }
         if (fit != null) {
-            words.append("; ")
-                    .append(fit.weighIns())
-                    .append(" weigh-ins lie within ")
-                    .append(percent(fit.residualShare()))
-                    .append(" of the path (standard deviation)");
+            words = Sentence.of("course.growsWithin", words, fit.weighIns(), percent(fit.residualShare()));
         }
-        note(from, words.toString());
+        notes.add(new Note(from, words));
         double usual = path.adultKg() * overTime.growth().curve(path.adultKg()).share(then.ageDays());
         double off = then.weightKg() / usual - 1;
         boolean curveIsSure =
                 then.ageDays() >= overTime.growth().curve(path.adultKg()).inflectionDays();
         if (curveIsSure && Math.abs(off) > WORTH_TELLING_SHARE && then.weightKg() < path.adultKg()) {
-            note(
-                    from,
-                    "weighs " + percent(Math.abs(off)) + (off > 0 ? " more" : " less")
-                            + " than that curve gives for its age, " + Show.bodyWeight(usual, units)
-                            + "; check its age and its expected adult weight");
+            note(from, off > 0 ? "course.aboveCurve" : "course.belowCurve", percent(Math.abs(off)), weight(usual));
         }
     }
 
     private void veterinarian() {
         if (dog.vetKcalPerDay() != null && overTime.energy().stage(dog).asksForVeterinarian()) {
-            note(0, "is held to the veterinarian's figure on every day; ask again as it changes");
+            note(0, "course.vetFigure");
         }
     }
 
-    private static String percent(double share) {
+    private Amount weight(double kilograms) {
+        return new Amount(Show.bodyWeight(kilograms, units));
+    }
+
+    private static Amount percent(double share) {
         double percent = share * 100;
-        return String.format(Locale.ROOT, percent < 10 ? "%.1f %%" : "%.0f %%", percent);
+        return new Amount(String.format(Locale.ROOT, percent < 10 ? "%.1f %%" : "%.0f %%", percent));
     }
 }

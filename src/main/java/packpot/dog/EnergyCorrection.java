@@ -3,6 +3,8 @@ package packpot.dog;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import packpot.words.Amount;
+import packpot.words.Sentence;
 
 /**
  * What a dog's weigh-ins and what it ate do to the energy target of its equation.
@@ -80,7 +82,8 @@ public record EnergyCorrection(
         return new EnergyNeed(
                 need.stage(),
                 need.kcalPerDay() * factor,
-                need.equation() + String.format(Locale.ROOT, ", times %.2f by its weigh-ins", factor),
+                Sentence.of(
+                        "energy.byWeighIns", need.equation(), new Amount(String.format(Locale.ROOT, "%.2f", factor))),
                 need.found().equals("memory") ? "memory" : "computed",
                 need.source() + " " + source);
     }

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import org.jspecify.annotations.Nullable;
 import packpot.data.ModelDataException;
 import packpot.data.ModelFiles;
+import packpot.words.Sentence;
+import packpot.words.Term;
 
 /** The published equations for the energy that a dog needs, with the coefficients of models/energy_equations.json. */
 public final class EnergyEquations {
@@ -71,7 +73,7 @@ public final class EnergyEquations {
         LifeStage stage = stage(dog);
         Double vet = dog.vetKcalPerDay();
         if (vet != null) {
-            return new EnergyNeed(stage, vet, "a veterinarian's own figure", "owner", "OWNER");
+            return new EnergyNeed(stage, vet, Sentence.of("energy.vet"), "owner", "OWNER");
         }
         return switch (stage) {
             case GROWTH -> growing(dog, growth);
@@ -85,24 +87,25 @@ public final class EnergyEquations {
 
     private EnergyNeed maintenance(Dog dog, double weightKg, EnergyMethod.Maintenance method) {
         JsonNode family = node("maintenance").path(method.key());
-        JsonNode equation = switch (method) {
-            case BY_ACTIVITY, NRC_PET -> family.path(dog.activity().key());
+        String name = switch (method) {
+            case BY_ACTIVITY, NRC_PET -> dog.activity().key();
             case BY_AGE -> byAge(family, dog.ageDays() / 365.25);
-            case BY_RESTING -> family.path(dog.neutered() ? "neutered" : "intact");
+            case BY_RESTING -> dog.neutered() ? "neutered" : "intact";
         };
+        JsonNode equation = family.path(name);
         double kcal = equation.has("timesResting")
                 ? equation.path("timesResting").doubleValue() * resting(weightKg)
                 : equation.path("kcalPerKg075").doubleValue() * Dog.metabolicWeight(weightKg);
-        return need(LifeStage.ADULT, kcal, equation);
+        return need(LifeStage.ADULT, kcal, "maintenance." + method.key() + "." + name);
     }
 
-    private static JsonNode byAge(JsonNode family, double years) {
+    private static String byAge(JsonNode family, double years) {
         for (String band : new String[] {"young", "grown"}) {
             if (years < family.path(band).path("untilYears").doubleValue()) {
-                return family.path(band);
+                return band;
             }
         }
-        return family.path("senior");
+        return "senior";
     }
 
     private EnergyNeed growing(Dog dog, EnergyMethod.Growth method) {
@@ -112,12 +115,12 @@ public final class EnergyEquations {
             String multiple = dog.ageMonths() < equation.path("untilMonths").doubleValue()
                     ? "timesRestingBefore"
                     : "timesRestingAfter";
-            return need(LifeStage.GROWTH, equation.path(multiple).doubleValue() * resting(dog.weightKg()), equation);
+            return need(
+                    LifeStage.GROWTH,
+                    equation.path(multiple).doubleValue() * resting(dog.weightKg()),
+                    "growth.unknownAdultWeight");
         }
-        return need(
-                LifeStage.GROWTH,
-                growth(method, dog.weightKg(), adultKg),
-                node("growth").path(method.key()));
+        return need(LifeStage.GROWTH, growth(method, dog.weightKg(), adultKg), "growth." + method.key());
     }
 
     /** Energy of a growing dog, kcal a day, by the named equation. */
@@ -140,8 +143,7 @@ public final class EnergyEquations {
     }
 
     private EnergyNeed weightLoss(Dog dog) {
-        return need(
-                LifeStage.WEIGHT_LOSS, figure("weightLoss", "timesResting") * resting(goal(dog)), node("weightLoss"));
+        return need(LifeStage.WEIGHT_LOSS, figure("weightLoss", "timesResting") * resting(goal(dog)), "weightLoss");
     }
 
     private EnergyNeed weightGain(Dog dog, EnergyMethod.Maintenance method) {
@@ -150,7 +152,7 @@ public final class EnergyEquations {
         return need(
                 LifeStage.WEIGHT_GAIN,
                 Math.max(multiple, maintenance(dog, goal, method).kcalPerDay()),
-                node("weightGain"));
+                "weightGain");
     }
 
     private static double goal(Dog dog) {
@@ -164,7 +166,7 @@ public final class EnergyEquations {
         if (week > figure("gestation", "earlyWeeks")) {
             kcal += figure("gestation", "lateKcalPerKg") * dog.weightKg();
         }
-        return need(LifeStage.GESTATION, kcal, node("gestation"));
+        return need(LifeStage.GESTATION, kcal, "gestation");
     }
 
     private EnergyNeed lactation(Dog dog) {
@@ -178,7 +180,7 @@ public final class EnergyEquations {
                 + figure("lactation", "kcalPerKgNextFour") * nextFour;
         double kcal = figure("lactation", "kcalPerKg075") * Dog.metabolicWeight(dog.weightKg())
                 + dog.weightKg() * milk * byWeek;
-        return need(LifeStage.LACTATION, kcal, node("lactation"));
+        return need(LifeStage.LACTATION, kcal, "lactation");
     }
 
     private static Reproduction reproduction(Dog dog) {
@@ -205,11 +207,14 @@ public final class EnergyEquations {
         return figure("treats", "mostShare");
     }
 
-    private static EnergyNeed need(LifeStage stage, double kcalPerDay, JsonNode equation) {
+    /** A need by an equation, whose place in the file is its id: names between dots. */
+    private EnergyNeed need(LifeStage stage, double kcalPerDay, String id) {
+        JsonNode equation = equations.at("/" + id.replace('.', '/'));
         return new EnergyNeed(
                 stage,
                 kcalPerDay,
-                equation.path("words").textValue(),
+                Sentence.of(
+                        "said", new Term("equation", id, equation.path("words").textValue())),
                 equation.path("found").textValue(),
                 equation.path("source").textValue());
     }

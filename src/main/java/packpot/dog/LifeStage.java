@@ -1,5 +1,7 @@
 package packpot.dog;
 
+import packpot.words.Term;
+
 /** What a dog's body is at; decides its energy equation and its column of a profile. */
 public enum LifeStage {
     GROWTH("growing"),
@@ -17,6 +19,10 @@ public enum LifeStage {
 
     public String words() {
         return words;
+    }
+
+    public Term term() {
+        return Term.ofWords("stage", words);
     }
 
     /** Whether the body builds another: growth, gestation and lactation. */

@@ -21,13 +21,21 @@ public final class UnsafeFoods {
     /**
      * A kind of food that harms dogs.
      *
+     * @param id by which other languages name it
      * @param food what it is
      * @param why the harm, with the published figure
      * @param advice what to do
      * @param source keys of models/SOURCES.md
      */
     public record UnsafeFood(
-            String food, Rule rule, String why, String advice, String source, Pattern words, Pattern notWords) {
+            String id,
+            String food,
+            Rule rule,
+            String why,
+            String advice,
+            String source,
+            Pattern words,
+            Pattern notWords) {
 
         /** Whether the name of a food, in any case, speaks of this. */
         boolean matches(String name) {
@@ -49,6 +57,7 @@ public final class UnsafeFoods {
     public static UnsafeFoods load() {
         return new UnsafeFoods(ModelFiles.table("unsafe_foods.csv").stream()
                 .map(row -> new UnsafeFood(
+                        row.required("id"),
                         row.required("food"),
                         Rule.valueOf(row.required("rule").toUpperCase(Locale.ROOT)),
                         row.required("why"),

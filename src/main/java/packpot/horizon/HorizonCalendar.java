@@ -16,6 +16,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.plan.CalendarBuilder;
 import packpot.plan.FeedingCalendar;
+import packpot.words.Sentence;
 
 /** The calendars of all batches as one; bags are numbered anew with each batch. */
 public final class HorizonCalendar {
@@ -37,7 +38,7 @@ public final class HorizonCalendar {
     public static Checked of(HorizonPlan plan, Knowledge knowledge) {
         List<FeedingCalendar.Event> events = new ArrayList<>(frozen(plan));
         List<FeedingCalendar.Day> ledger = new ArrayList<>();
-        Set<String> notes = new LinkedHashSet<>();
+        Set<Sentence> notes = new LinkedHashSet<>();
         List<Finding> findings = new ArrayList<>();
         int bags = 0;
         double grams = 0;
@@ -57,7 +58,7 @@ public final class HorizonCalendar {
             left += batch.leftGrams();
         }
         if (!plan.horizon().frozen().isEmpty()) {
-            notes.add("the meals that are in the freezer at first are not in the table: their weight is not known");
+            notes.add(Sentence.of("know.frozenMeals"));
         }
         events.addAll(dogs(plan.household(), plan.horizon(), knowledge));
         events.sort(Comparator.comparing(FeedingCalendar.Event::date).thenComparing(FeedingCalendar.Event::kind));
@@ -92,7 +93,7 @@ public final class HorizonCalendar {
                             household.start().plusDays(note.day()),
                             FeedingCalendar.Kind.DOG,
                             dog.name(),
-                            dog.name() + " " + note.words() + "."));
+                            note.of(dog)));
                 }
             }
         }
@@ -111,15 +112,15 @@ public final class HorizonCalendar {
                         needed.minusDays(1),
                         FeedingCalendar.Kind.THAW,
                         "",
-                        "In the morning, move a bag of " + meals.what() + " (made on " + made
-                                + ") from the freezer to the fridge, to be fed from " + needed + "."));
+                        Sentence.of("todo.thawMeals", meals.what(), made, needed)));
             }
             day = day.plusDays(meals.days());
         }
         return events;
     }
 
-    private static FeedingCalendar.Event event(LocalDate date, FeedingCalendar.Kind kind, String about, String title) {
+    private static FeedingCalendar.Event event(
+            LocalDate date, FeedingCalendar.Kind kind, String about, Sentence title) {
         return new FeedingCalendar.Event(date, kind, about, title, List.of(), List.of());
     }
 }

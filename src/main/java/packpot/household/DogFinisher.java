@@ -12,6 +12,7 @@ import packpot.dog.LifeStage;
 import packpot.dog.WeighIn;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Amount;
 
 /** What follows for a dog from its weigh-ins: its weight on the first day, and its energy target. */
 record DogFinisher(
@@ -30,9 +31,7 @@ record DogFinisher(
         Dog today = weighedBefore ? grown(dog, notes) : dog;
         if (knowledge.energy().stage(today) == LifeStage.GROWTH
                 && knowledge.overTime().path(today).isEmpty()) {
-            notes.filled(
-                    today.name() + ": nothing tells its adult weight, so no growth is reckoned for later days; give"
-                            + " \"expectedAdultWeight\"");
+            notes.filled("taken.noGrowth", today.name());
         }
         Optional<EnergyCorrection> correction = EnergyCorrection.of(
                 today,
@@ -40,7 +39,8 @@ record DogFinisher(
                 knowledge.overTime().figures());
         correction
                 .filter(found -> found.factor() != 1)
-                .ifPresent(found -> notes.caution(today.name() + " " + CorrectionWords.of(found, units)));
+                .ifPresent(
+                        found -> notes.caution("caution.correction", today.name(), CorrectionWords.of(found, units)));
         return today.withCourse(today.course().withCorrection(correction.orElse(null)));
     }
 
@@ -52,9 +52,13 @@ record DogFinisher(
                 : Optional.empty();
         double kg = path.map(each -> Growth.weightAfter(latest.kg(), each.adultKg(), each.tempoDays(), -latest.day()))
                 .orElse(latest.kg());
-        notes.filled(dog.name() + ": weight is not given, taken from the weigh-in of " + start.plusDays(latest.day())
-                + ", " + Show.bodyWeight(latest.kg(), units)
-                + (kg > latest.kg() ? ", and grown to " + Show.bodyWeight(kg, units) + " since" : ""));
+        LocalDate day = start.plusDays(latest.day());
+        Amount weighed = new Amount(Show.bodyWeight(latest.kg(), units));
+        if (kg > latest.kg()) {
+            notes.filled("taken.weightGrown", dog.name(), day, weighed, new Amount(Show.bodyWeight(kg, units)));
+        } else {
+            notes.filled("taken.weight", dog.name(), day, weighed);
+        }
         return dog.at(dog.ageDays(), kg, dog.reproduction());
     }
 }

@@ -107,7 +107,7 @@ final class DogReader {
         boolean neutered = neutered(fields, called);
         Activity activity = fields.choice("activity", List.of(Activity.values()), Activity::key);
         if (!fields.has("activity")) {
-            notes.filled(called + ": activity is not given, taken as moderate (1-3 hours a day)");
+            notes.filled("taken.activity", called);
         }
         Integer score = fields.whole("conditionScore", 1, 9);
         Reproduction reproduction = ReproductionReader.read(fields, sex);
@@ -181,7 +181,7 @@ final class DogReader {
 
     private boolean neutered(Fields fields, String called) {
         if (!fields.has("neutered")) {
-            notes.filled(called + ": neutered is not given, taken as yes");
+            notes.filled("taken.neutered", called);
         }
         return fields.flag("neutered", true);
     }

@@ -46,7 +46,7 @@ final class HorizonReader {
         Integer weeks = asked == null ? own : asked;
         if (weeks == null) {
             weeks = usual.path("weeks").intValue();
-            notes.filled("horizon: " + weeks + " weeks");
+            notes.filled("taken.weeks", weeks);
         }
         int days = 7 * weeks;
         List<Horizon.FrozenMeals> frozen = frozen(fields, days);
@@ -65,11 +65,11 @@ final class HorizonReader {
                     "stands beside \"cookOn\" or \"choose\"; give the cook days, or say on which days you can cook");
         }
         if (choice == null && chosen) {
-            notes.filled("horizon: the cheapest cook days are chosen");
+            notes.filled("taken.cheapestCookDays");
         }
         if (cookDays.isEmpty() && !chosen) {
             cookDays = every(first, days);
-            notes.filled("horizon: cook days spread evenly, at most " + kitchen.days() + " days apart");
+            notes.filled("taken.evenCookDays", kitchen.days());
         }
         Horizon.Variety variety = variety(fields.object("variety"));
         fields.end();

@@ -9,6 +9,7 @@ import packpot.dog.Dog;
 import packpot.dog.EnergyMethod;
 import packpot.food.FoodEnergy;
 import packpot.units.UnitSystem;
+import packpot.words.Sentence;
 
 /**
  * A household in base units, valid as it stands.
@@ -19,8 +20,8 @@ import packpot.units.UnitSystem;
  * @param dogs those that are there on the first day
  * @param coming those that come later; no batch that begins on the first day is planned for them
  * @param budget most money for shopping; null when there is no such wish
- * @param defaults what the scenario left open and how it was filled, in sentences
- * @param cautions what people must be told, in sentences
+ * @param defaults what the scenario left open and how it was filled
+ * @param cautions what people must be told
  */
 public record Household(
         String name,
@@ -39,8 +40,8 @@ public record Household(
         Shape shape,
         Rules rules,
         @Nullable Double budget,
-        List<String> defaults,
-        List<String> cautions) {
+        List<Sentence> defaults,
+        List<Sentence> cautions) {
     public Household {
         dogs = List.copyOf(dogs);
         coming = List.copyOf(coming);

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import packpot.units.Dimension;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Amount;
 
 /** Reads "kitchen". */
 final class KitchenReader {
@@ -28,8 +29,8 @@ final class KitchenReader {
 
     Kitchen read(@Nullable Fields fields) {
         Fields kitchen = fields == null ? Fields.none("kitchen") : fields;
-        int days = orUsual(kitchen.whole("days", 1, MOST_DAYS), "days", "days that the batch feeds");
-        int meals = orUsual(kitchen.whole("mealsPerDay", 1, 6), "mealsPerDay", "meals a day");
+        int days = orUsual(kitchen.whole("days", 1, MOST_DAYS), "days", "taken.days");
+        int meals = orUsual(kitchen.whole("mealsPerDay", 1, 6), "mealsPerDay", "taken.meals");
         Double pot = volume(kitchen, "pot");
         Integer loads = kitchen.whole("mostPotLoads", 1, 20);
         Double bin = volume(kitchen, "bin");
@@ -39,7 +40,7 @@ final class KitchenReader {
         Integer fridge = kitchen.whole("fridgeDays", 0, (int) figures.number("fridgeDaysMax"));
         if (fridge == null) {
             fridge = (int) figures.number("fridgeDaysDefault");
-            notes.filled("kitchen: the first " + fridge + " days are kept in the fridge, the rest is frozen");
+            notes.filled("taken.fridge", fridge);
         }
         Integer shop = kitchen.whole("shopDaysBefore", 0, MOST_SHOP_DAYS);
         kitchen.end();
@@ -59,12 +60,12 @@ final class KitchenReader {
                 shop == null ? (int) figures.number("shopDaysBefore") : shop);
     }
 
-    private int orUsual(@Nullable Integer given, String key, String words) {
+    private int orUsual(@Nullable Integer given, String key, String sentence) {
         if (given != null) {
             return given;
         }
         int figure = usual.path(key).intValue();
-        notes.filled("kitchen: " + figure + " " + words);
+        notes.filled(sentence, figure);
         return figure;
     }
 
@@ -83,7 +84,7 @@ final class KitchenReader {
         double usable = figures.number("bagUsableShare");
         if (!kitchen.has("bag")) {
             double ml = figures.number("bagQuartNominalMillilitres") * usable;
-            notes.filled("kitchen: quart freezer bags, " + Show.volume(ml, units) + " of food in each");
+            notes.filled("taken.bag", new Amount(Show.volume(ml, units)));
             return new Bag("quart", ml);
         }
         String text = kitchen.text("bag");
@@ -106,7 +107,7 @@ final class KitchenReader {
 
     private @Nullable Freezer freezer(@Nullable Fields fields, Bag bag) {
         if (fields == null) {
-            notes.filled("kitchen: no freezer is given, so its space is not checked");
+            notes.filled("taken.noFreezer");
             return null;
         }
         Double rated = volume(fields, "volume");
@@ -123,7 +124,7 @@ final class KitchenReader {
                             default -> "freezerUsableShareUpright";
                         });
         if (kind == null) {
-            notes.filled("freezer: kind is not given, taken as upright");
+            notes.filled("taken.freezerKind");
         }
         Double packing = fields.share("packing", 1);
         double taken = 0;

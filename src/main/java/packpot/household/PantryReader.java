@@ -14,6 +14,8 @@ import packpot.food.Preparation;
 import packpot.food.Supplement;
 import packpot.units.Price;
 import packpot.units.Quantity;
+import packpot.words.Amount;
+import packpot.words.Term;
 
 /** Reads "pantry": what the household has or can buy. */
 final class PantryReader {
@@ -168,7 +170,7 @@ final class PantryReader {
                             + " is known; expected \"pack\": \"2 lb\", or a price by weight such as \"$4.49/lb\"");
             return null;
         }
-        notes.filled(food.label() + ": pack is not given, taken as " + usual.name());
+        notes.filled("taken.pack", Term.food(food.id(), food.label()), new Amount(usual.name()));
         return new Buying(usual.edibleGrams(), usual.gramsAsBought(), usual.name(), price.amount(), true);
     }
 

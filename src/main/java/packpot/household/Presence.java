@@ -6,6 +6,7 @@ import packpot.dog.Course;
 import packpot.dog.Dog;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Amount;
 
 /** Dogs that are not in the household all the time, as far as one batch is concerned. */
 final class Presence {
@@ -54,13 +55,13 @@ final class Presence {
             Integer comes = dog.course().comesDay();
             Integer leaves = dog.course().leavesDay();
             if (comes != null && comes > 0) {
-                notes.caution(dog.name() + " (" + Show.bodyWeight(dog.weightKg(), units) + ") comes on "
-                        + start.plusDays(comes)
-                        + ", after the plan's first day, so nothing is planned for it here; plan"
-                        + " again for that day");
+                notes.caution(
+                        "caution.comes",
+                        dog.name(),
+                        new Amount(Show.bodyWeight(dog.weightKg(), units)),
+                        start.plusDays(comes));
             } else if (leaves != null && leaves < days) {
-                notes.caution(dog.name() + " leaves on " + start.plusDays(leaves) + ", so it is planned for on "
-                        + leaves + (leaves == 1 ? " day" : " days") + " of " + days);
+                notes.caution("caution.leaves", dog.name(), start.plusDays(leaves), leaves, days);
             }
         }
     }

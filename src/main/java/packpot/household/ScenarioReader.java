@@ -417,8 +417,7 @@ public final class ScenarioReader {
                             + " are wished; add foods, or change what is out of stock or avoided");
             return shape;
         }
-        notes.filled("shape: at least " + usable + (usable == 1 ? " food" : " foods")
-                + " in the pot, since no more can go into it");
+        notes.filled("taken.fewestFoods", usable);
         return shape.withFewestFoods(usable);
     }
 

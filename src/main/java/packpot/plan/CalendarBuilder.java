@@ -1,22 +1,22 @@
 package packpot.plan;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import packpot.household.Household;
 import packpot.household.KitchenFigures;
 import packpot.household.Knowledge;
 import packpot.units.Show;
+import packpot.words.Amount;
+import packpot.words.Sentence;
+import packpot.words.Term;
 
 /** Makes the calendar of one batch. Pure: the same plan and household give the same calendar. */
 public final class CalendarBuilder {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
 
     private final Plan plan;
     private final Household household;
@@ -68,22 +68,24 @@ public final class CalendarBuilder {
 
     private void cook() {
         Plan.Batch batch = plan.batch();
-        List<String> details = new ArrayList<>();
+        List<Sentence> details = new ArrayList<>();
         if (batch.bags() > 1) {
-            details.add("Number the bags from 1 to " + batch.bags() + " and use them in that order.");
+            details.add(Sentence.of("todo.number", batch.bags()));
         }
         List<Integer> fridge = numbers(bag -> bag.frozenDay() == BagSchedule.NEVER);
         if (!fridge.isEmpty()) {
-            details.add(capital(Bags.words(fridge)) + (fridge.size() == 1 ? " stays" : " stay")
-                    + " in the fridge and never freeze" + (fridge.size() == 1 ? "s." : "."));
+            details.add(Sentence.of("todo.stay", Bags.first(fridge), fridge.size()));
         }
-        details.add("The first bowls of this batch are today's.");
+        details.add(Sentence.of("todo.firstBowls"));
         add(
                 0,
                 FeedingCalendar.Kind.COOK,
-                "Cook: " + Show.weight(batch.cookedGrams(), household.units()) + " of food into "
-                        + count(batch.bags(), "bag") + " (" + batch.bag() + "), " + Show.grams(batch.gramsPerBag())
-                        + " in each.",
+                Sentence.of(
+                        "todo.cook",
+                        new Amount(Show.weight(batch.cookedGrams(), household.units())),
+                        batch.bags(),
+                        new Amount(batch.bag()),
+                        new Amount(Show.grams(batch.gramsPerBag()))),
                 details,
                 numbers(bag -> true));
     }
@@ -101,12 +103,8 @@ public final class CalendarBuilder {
                 add(
                         day,
                         FeedingCalendar.Kind.FREEZE,
-                        (day == 0 ? "Once cool, " : "Now ") + Bags.words(bags) + (bags.size() == 1 ? " goes" : " go")
-                                + " into the freezer.",
-                        waiting.isEmpty()
-                                ? List.of()
-                                : List.of(capital(Bags.words(waiting)) + " wait in the fridge for another night: the"
-                                        + " freezer cannot freeze all at once."),
+                        Sentence.of(day == 0 ? "todo.freeze" : "todo.freezeNow", Bags.words(bags), bags.size()),
+                        waiting.isEmpty() ? List.of() : List.of(Sentence.of("todo.wait", Bags.first(waiting))),
                         bags);
             }
         }
@@ -123,8 +121,7 @@ public final class CalendarBuilder {
                 add(
                         day,
                         FeedingCalendar.Kind.THAW,
-                        "In the morning, move " + Bags.words(bags) + " from the freezer to the fridge, to be ready in "
-                                + (schedule.thawDays() == 1 ? "a day" : schedule.thawDays() + " days") + ".",
+                        Sentence.of("todo.thaw", Bags.words(bags), schedule.thawDays()),
                         List.of(),
                         bags);
             }
@@ -134,14 +131,15 @@ public final class CalendarBuilder {
     /** Additions that are not given every day, by day. */
     private void bowls() {
         for (int day = 0; day < plan.days(); day++) {
-            Map<String, List<String>> doses = new LinkedHashMap<>();
+            Map<Sentence, List<String>> doses = new LinkedHashMap<>();
             for (Plan.DogPlan dog : plan.dogs()) {
                 for (Plan.Addition addition : dog.additions()) {
                     if (addition.onDays().size() < dog.daysFed()
                             && addition.onDays().contains(day + 1)
                             && changes.isFedAlone(dog, day)) {
-                        doses.computeIfAbsent(addition.label() + ", " + addition.dose(), key -> new ArrayList<>())
-                                .add(dog.name());
+                        Sentence dose = Sentence.of(
+                                "todo.dose", Term.food(addition.food(), addition.label()), new Amount(addition.dose()));
+                        doses.computeIfAbsent(dose, key -> new ArrayList<>()).add(dog.name());
                     }
                 }
             }
@@ -149,7 +147,7 @@ public final class CalendarBuilder {
             doses.forEach((dose, dogs) -> add(
                     today,
                     FeedingCalendar.Kind.BOWL,
-                    "In today's bowl of " + Bags.list(dogs) + ": " + dose + ".",
+                    Sentence.of("todo.bowl", new Sentence.And(dogs), dose),
                     List.of(),
                     List.of()));
         }
@@ -158,27 +156,25 @@ public final class CalendarBuilder {
     private void end() {
         double left = leftGrams();
         List<Integer> unopened = numbers(bag -> bag.firstDay() == BagSchedule.NEVER);
-        List<String> details = new ArrayList<>();
+        List<Sentence> details = new ArrayList<>();
         if (!unopened.isEmpty()) {
-            details.add(capital(Bags.words(unopened)) + (unopened.size() == 1 ? " is" : " are")
-                    + " left in the freezer: feed " + (unopened.size() == 1 ? "it" : "them")
-                    + " first from the next cook day on, and plan that batch for fewer days.");
+            details.add(Sentence.of("todo.unopened", Bags.first(unopened), unopened.size()));
         }
         double loose = left - unopened.size() * plan.batch().gramsPerBag();
         if (loose >= 1) {
-            details.add(Show.grams(loose) + " are left of the opened bag.");
+            details.add(Sentence.of("todo.opened", new Amount(Show.grams(loose))));
         }
-        add(plan.days() - 1, FeedingCalendar.Kind.LAST_DAY, "The last bowls of this batch.", details, List.of());
+        add(plan.days() - 1, FeedingCalendar.Kind.LAST_DAY, Sentence.of("todo.last"), details, List.of());
         add(
                 plan.days(),
                 FeedingCalendar.Kind.NEXT_COOK,
-                "Cook the next batch; today's bowls are its first.",
-                List.of("Shop for it on "
-                        + DAY.format(household
+                Sentence.of("todo.next"),
+                List.of(Sentence.of(
+                        "todo.shopNext",
+                        new Sentence.Weekday(household
                                 .start()
                                 .plusDays(
-                                        plan.days() - (long) household.kitchen().shopDaysBefore()))
-                        + "."),
+                                        plan.days() - (long) household.kitchen().shopDaysBefore())))),
                 List.of());
     }
 
@@ -187,26 +183,23 @@ public final class CalendarBuilder {
                 - eaten.stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    private List<String> notes() {
+    private List<Sentence> notes() {
         KitchenFigures figures = knowledge.kitchen();
-        List<String> notes = new ArrayList<>();
+        List<Sentence> notes = new ArrayList<>();
         int wished = Math.max(1, household.kitchen().fridgeDays());
         if (schedule.oldestDays() > wished) {
-            notes.add("some food is " + schedule.oldestDays() + " days old when it is eaten, and " + wished
-                    + " are wished: use smaller bags, so that each is emptied sooner");
+            notes.add(Sentence.of("know.old", schedule.oldestDays(), wished));
         }
         if (schedule.hurried()) {
-            notes.add(count(schedule.perNight(), "bag") + " a night are more than the freezer freezes well; spread them"
-                    + " over its coldest shelves, cook in two sessions, or use a second freezer");
+            notes.add(Sentence.of("know.hurried", schedule.perNight()));
         }
         if (schedule.bags().stream().anyMatch(bag -> bag.thawDay() != BagSchedule.NEVER)) {
-            notes.add("thawing in the fridge takes " + Math.round(figures.number("thawFridgeHoursMin"))
-                    + " hours for any small bag (S-THAWMIN) and "
-                    + Show.number(figures.number("thawFridgeHoursPerKilogram"))
-                    + " hours per kg (S-THAW), so " + count(schedule.thawDays(), "day")
-                    + " for these bags; once thawed they"
-                    + " keep " + count((int) figures.number("daysAfterFridgeThawDefault"), "day")
-                    + " in the fridge (recalled, not read in print)");
+            notes.add(Sentence.of(
+                    "know.thawing",
+                    (int) Math.round(figures.number("thawFridgeHoursMin")),
+                    new Amount(Show.number(figures.number("thawFridgeHoursPerKilogram"))),
+                    schedule.thawDays(),
+                    (int) figures.number("daysAfterFridgeThawDefault")));
         }
         notes.addAll(ShoppingDay.notes(household));
         notes.addAll(changes.notes());
@@ -214,7 +207,7 @@ public final class CalendarBuilder {
         return notes;
     }
 
-    private void add(int day, FeedingCalendar.Kind kind, String title, List<String> details, List<Integer> bags) {
+    private void add(int day, FeedingCalendar.Kind kind, Sentence title, List<Sentence> details, List<Integer> bags) {
         LocalDate date = plan.start().plusDays(day);
         events.add(new FeedingCalendar.Event(date, kind, "", title, details, bags));
     }
@@ -224,13 +217,5 @@ public final class CalendarBuilder {
                 .filter(which)
                 .map(BagSchedule.Bag::number)
                 .toList();
-    }
-
-    private static String count(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
-    }
-
-    private static String capital(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

@@ -7,6 +7,8 @@ import packpot.dog.Transition;
 import packpot.household.Household;
 import packpot.household.KitchenFigures;
 import packpot.units.Show;
+import packpot.words.Amount;
+import packpot.words.Sentence;
 
 /**
  * Dogs that go over to the batch from another food: what they get on which day. Their bowl additions begin when they are
@@ -66,40 +68,40 @@ final class ChangesOfFood {
         }
     }
 
-    private String title(Plan.DogPlan portion, Dog dog, Transition change, int day, int end) {
+    private Sentence title(Plan.DogPlan portion, Dog dog, Transition change, int day, int end) {
         double share = change.shareOn(day);
         int grams = (int) Eaten.grams(portion, dog, day);
         List<String> meals = Rounding.meals(grams, plan.mealsPerDay()).stream()
                 .map(String::valueOf)
                 .toList();
-        String food = Show.grams(grams) + " of the batch a day"
-                + (meals.size() == 1 ? "" : " (" + String.join(" + ", meals) + ")");
+        Amount all = new Amount(Show.grams(grams));
+        Sentence food = meals.size() == 1
+                ? Sentence.of("todo.grams", all)
+                : Sentence.of("todo.gramsByMeal", all, new Amount(String.join(" + ", meals)));
         if (share >= 1) {
-            return portion.name() + " is fed the batch alone from today, " + food + ".";
+            return Sentence.of("todo.fedAlone", portion.name(), food);
         }
-        return portion.name() + ", " + (day == end ? "today" : "today and the next " + days(end - day)) + ": "
-                + food + ", " + percent(share) + " of its full portion, and " + percent(1 - share) + " of its usual "
-                + change.from() + ".";
+        return Sentence.of(
+                "todo.newFood", portion.name(), end - day, food, percent(share), percent(1 - share), change.from());
     }
 
-    private List<String> details(Plan.DogPlan portion, double share, boolean first) {
-        List<String> details = new ArrayList<>();
+    private List<Sentence> details(Plan.DogPlan portion, double share, boolean first) {
+        List<Sentence> details = new ArrayList<>();
         if (!portion.additions().isEmpty() && share >= 1) {
-            details.add("Its additions to the bowl begin today.");
+            details.add(Sentence.of("todo.additionsBegin"));
         }
         if (first && share < 1) {
-            details.add("Go back one step for " + days((int) figures.number("transitionPauseDays", "max"))
-                    + " if it vomits, has loose stool or refuses.");
+            details.add(Sentence.of("todo.goBack", (int) figures.number("transitionPauseDays", "max")));
             if (!portion.additions().isEmpty()) {
-                details.add("No additions to its bowl until it is fed the batch alone.");
+                details.add(Sentence.of("todo.noAdditions"));
             }
         }
         return details;
     }
 
     /** What is left of the batch for that, and where the figures are from. */
-    List<String> notes() {
-        List<String> notes = new ArrayList<>();
+    List<Sentence> notes() {
+        List<Sentence> notes = new ArrayList<>();
         for (Plan.DogPlan portion : plan.dogs()) {
             Dog dog = Eaten.dog(household, portion.name());
             Transition change = dog.course().transition();
@@ -110,28 +112,24 @@ final class ChangesOfFood {
             for (int day = 0; day < plan.days(); day++) {
                 less += dog.course().isThere(day) ? portion.potGramsPerDay() - Eaten.grams(portion, dog, day) : 0;
             }
-            notes.add(portion.name() + " eats " + Show.weight(less, household.units())
-                    + " less of this batch than it is planned for while it goes over from " + change.from()
-                    + "; so much is left at the end, and is fed first from the next cook day on"
-                    + (change.fullDay() < plan.days()
-                            ? ""
-                            : "; it is not fed the batch alone before "
-                                    + household.start().plusDays(change.fullDay()) + ", in the next batch"));
+            Amount left = new Amount(Show.weight(less, household.units()));
+            notes.add(
+                    change.fullDay() < plan.days()
+                            ? Sentence.of("know.eatsLess", portion.name(), left, change.from())
+                            : Sentence.of(
+                                    "know.eatsLessOnward",
+                                    portion.name(),
+                                    left,
+                                    change.from(),
+                                    household.start().plusDays(change.fullDay())));
         }
         if (!notes.isEmpty()) {
-            notes.add(
-                    "a change of food goes by a quarter, a half and three quarters of the new food, in ten days unless"
-                            + " the scenario says otherwise (S-TRANS); that additions to the bowl wait until its end is common"
-                            + " practice, no source; shares are of its portion, so of its energy");
+            notes.add(Sentence.of("know.changeOfFood"));
         }
         return notes;
     }
 
-    private static String days(int days) {
-        return days == 1 ? "day" : days + " days";
-    }
-
-    private static String percent(double share) {
-        return Math.round(share * 100) + " %";
+    private static Amount percent(double share) {
+        return new Amount(Math.round(share * 100) + " %");
     }
 }

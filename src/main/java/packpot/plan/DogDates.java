@@ -12,9 +12,12 @@ import packpot.household.KitchenFigures;
 import packpot.household.Knowledge;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
+import packpot.words.Sentence;
 
 /** The days on which dogs are weighed, and on which something about them changes. */
 final class DogDates {
+    private static final int DAYS_PER_WEEK = 7;
+
     private final Household household;
     private final Knowledge knowledge;
     /** The next cook day, in days from this one. */
@@ -53,21 +56,20 @@ final class DogDates {
     }
 
     private FeedingCalendar.Event weighing(Dog dog, LifeStage stage, int day, int every) {
-        return event(day, FeedingCalendar.Kind.WEIGH, dog.name(), "Weigh " + dog.name() + words(stage, every) + ".");
+        boolean weeks = every % DAYS_PER_WEEK == 0;
+        Sentence often = weeks ? Sentence.of("todo.everyWeeks", every / DAYS_PER_WEEK) : Sentence.of("todo.everyMonth");
+        Sentence title = stage == LifeStage.ADULT
+                ? Sentence.of("todo.weigh", dog.name(), often)
+                : Sentence.of("todo.weighInStage", dog.name(), stage.term(), often);
+        return event(day, FeedingCalendar.Kind.WEIGH, dog.name(), title);
     }
 
     /** What a weight is for. */
-    static String note(KitchenFigures figures) {
-        return "write each weight into \"weighIns\"; plan the next batch of a dog that grows or is on its way to a goal"
-                + " weight with it, and that of any other when its weight has changed by "
-                + whole(figures.number("replanWeightChangePercent")) + " %; an unplanned change of "
-                + whole(figures.number("vetWeightChangePercent"))
-                + " % is for a veterinarian (common practice, recalled and not read in print)";
-    }
-
-    private static String words(LifeStage stage, int every) {
-        String often = every % 7 == 0 ? (every == 7 ? "every week" : "every " + every / 7 + " weeks") : "every month";
-        return stage == LifeStage.ADULT ? ", " + often : " (" + stage.words() + "), " + often;
+    static Sentence note(KitchenFigures figures) {
+        return Sentence.of(
+                "know.weighIns",
+                whole(figures.number("replanWeightChangePercent")),
+                whole(figures.number("vetWeightChangePercent")));
     }
 
     private int everyDays(LifeStage stage) {
@@ -83,17 +85,16 @@ final class DogDates {
     private void notes(Dog dog, List<FeedingCalendar.Event> events) {
         for (DogNotes.Note note : DogNotes.of(knowledge.overTime(), dog, lastDay, household.units())) {
             if (note.day() > 0) {
-                events.add(
-                        event(note.day(), FeedingCalendar.Kind.DOG, dog.name(), dog.name() + " " + note.words() + "."));
+                events.add(event(note.day(), FeedingCalendar.Kind.DOG, dog.name(), note.of(dog)));
             }
         }
     }
 
-    private FeedingCalendar.Event event(int day, FeedingCalendar.Kind kind, String about, String title) {
+    private FeedingCalendar.Event event(int day, FeedingCalendar.Kind kind, String about, Sentence title) {
         return new FeedingCalendar.Event(household.start().plusDays(day), kind, about, title, List.of(), List.of());
     }
 
-    private static String whole(double figure) {
-        return Long.toString(Math.round(figure));
+    private static int whole(double figure) {
+        return (int) Math.round(figure);
     }
 }

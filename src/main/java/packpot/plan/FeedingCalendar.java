@@ -2,6 +2,7 @@ package packpot.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import packpot.words.Sentence;
 
 /**
  * What is to be done on which day for one plan, and where its food is on each of them. Pure data, made by
@@ -14,7 +15,7 @@ import java.util.List;
  * @param events in the order of their dates
  * @param ledger one line for every day fed
  * @param leftGrams of cooked food that nobody eats in these days
- * @param notes what a person must know of this calendar, in sentences
+ * @param notes what a person must know of this calendar
  */
 public record FeedingCalendar(
         String household,
@@ -25,7 +26,7 @@ public record FeedingCalendar(
         List<Event> events,
         List<Day> ledger,
         double leftGrams,
-        List<String> notes) {
+        List<Sentence> notes) {
 
     public FeedingCalendar {
         events = List.copyOf(events);
@@ -56,7 +57,7 @@ public record FeedingCalendar(
      * @param bags numbers of the bags that are filled, frozen or moved; empty for other kinds
      */
     public record Event(
-            LocalDate date, Kind kind, String about, String title, List<String> details, List<Integer> bags) {
+            LocalDate date, Kind kind, String about, Sentence title, List<Sentence> details, List<Integer> bags) {
         public Event {
             details = List.copyOf(details);
             bags = List.copyOf(bags);

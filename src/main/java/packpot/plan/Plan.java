@@ -3,6 +3,7 @@ package packpot.plan;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packpot.words.Sentence;
 
 /**
  * A finished plan in amounts that a kitchen can measure: pure data, printed as it stands and audited as it stands.
@@ -14,7 +15,7 @@ public record Plan(
         int days,
         int mealsPerDay,
         String currency,
-        String foodEnergyRule,
+        Sentence foodEnergyRule,
         double marginShare,
         List<DogPlan> dogs,
         List<Purchase> shopping,
@@ -23,8 +24,8 @@ public record Plan(
         Cost cost,
         Proof proof,
         List<String> atTheirLimit,
-        List<String> defaults,
-        List<String> cautions) {
+        List<Sentence> defaults,
+        List<Sentence> cautions) {
 
     public Plan {
         dogs = List.copyOf(dogs);
@@ -78,7 +79,7 @@ public record Plan(
             String lifeStage,
             double energyNeedKcalPerDay,
             double otherFoodKcalPerDay,
-            String energyEquation,
+            Sentence energyEquation,
             String energyFound,
             String energySource,
             String profile,

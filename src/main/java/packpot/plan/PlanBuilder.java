@@ -12,6 +12,8 @@ import packpot.household.PantryItem;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
 import packpot.units.Show;
+import packpot.words.Sentence;
+import packpot.words.Term;
 
 /** Turns solved amounts into amounts that a kitchen can measure. */
 public final class PlanBuilder {
@@ -52,7 +54,13 @@ public final class PlanBuilder {
                 household.kitchen().days(),
                 household.kitchen().mealsPerDay(),
                 household.currency(),
-                energy.key() + ": " + knowledge.foodEnergy().words(energy),
+                Sentence.of(
+                        "energy.ofFood",
+                        energy.key(),
+                        new Term(
+                                "energyrule",
+                                energy.key(),
+                                knowledge.foodEnergy().words(energy))),
                 household.rules().margin(),
                 dogs,
                 shopping,

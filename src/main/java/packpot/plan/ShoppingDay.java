@@ -11,6 +11,9 @@ import packpot.food.Keeps;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.units.Show;
+import packpot.words.Amount;
+import packpot.words.Sentence;
+import packpot.words.Term;
 
 /** The day of shopping, and where what is bought waits for the cook day. */
 final class ShoppingDay {
@@ -21,51 +24,47 @@ final class ShoppingDay {
     private ShoppingDay() {}
 
     /** A warning when raw meat would lie too long before it is cooked; empty otherwise. */
-    static List<String> notes(Household household) {
+    static List<Sentence> notes(Household household) {
         int days = household.kitchen().shopDaysBefore();
         int keeps = (int) ModelFiles.table("storage.csv").stream()
                 .filter(row -> row.text("what").equals(RAW))
                 .findFirst()
                 .orElseThrow(() -> new ModelDataException("models/storage.csv has no row " + RAW))
                 .number("fridge_days_max");
-        return days <= keeps
-                ? List.of()
-                : List.of("shopping is " + days + " days before cooking, and raw ground meat, poultry and fish keep "
-                        + keeps + " days in the fridge (S-COLD): freeze them on the shopping day, and thaw them in the"
-                        + " fridge before the cook day");
+        return days <= keeps ? List.of() : List.of(Sentence.of("know.shopEarly", days, keeps));
     }
 
     /** One event; none when nothing has to be bought. */
     static List<FeedingCalendar.Event> events(Plan plan, Household household) {
-        Map<Keeps, List<String>> bought = new EnumMap<>(Keeps.class);
+        Map<Keeps, List<Term>> bought = new EnumMap<>(Keeps.class);
         int lines = 0;
         for (Plan.Purchase purchase : plan.shopping()) {
             if (purchase.buyGramsAsBought() > 0) {
                 lines++;
                 bought.computeIfAbsent(place(household, purchase), key -> new ArrayList<>())
-                        .add(purchase.label());
+                        .add(Term.food(purchase.food(), purchase.label()));
             }
         }
         if (lines == 0) {
             return List.of();
         }
-        List<String> details = new ArrayList<>();
-        place(bought, Keeps.PERISHABLE, "Into the fridge", details);
-        place(bought, Keeps.FROZEN, "Into the freezer", details);
+        List<Sentence> details = new ArrayList<>();
+        place(bought, Keeps.PERISHABLE, "todo.intoFridge", details);
+        place(bought, Keeps.FROZEN, "todo.intoFreezer", details);
         return List.of(new FeedingCalendar.Event(
                 household.start().minusDays(household.kitchen().shopDaysBefore()),
                 FeedingCalendar.Kind.SHOP,
                 "",
-                "Shop by the list: " + lines + (lines == 1 ? " thing, " : " things, ")
-                        + Show.money(plan.cost().atTheTill(), plan.currency()) + " at the till.",
+                Sentence.of(
+                        "todo.shop", lines, new Amount(Show.money(plan.cost().atTheTill(), plan.currency()))),
                 details,
                 List.of()));
     }
 
-    private static void place(Map<Keeps, List<String>> bought, Keeps keeps, String where, List<String> details) {
-        List<String> labels = bought.get(keeps);
+    private static void place(Map<Keeps, List<Term>> bought, Keeps keeps, String key, List<Sentence> details) {
+        List<Term> labels = bought.get(keeps);
         if (labels != null) {
-            details.add(where + ": " + String.join("; ", labels) + ".");
+            details.add(Sentence.of(key, Sentence.apart(labels)));
         }
     }
 

@@ -6,9 +6,12 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import packpot.plan.FeedingCalendar;
+import packpot.words.Texts;
 
 /**
  * The events of a calendar as iCalendar (RFC 5545): all-day events without a time zone, in lines of at most 75 octets. An
@@ -24,15 +27,25 @@ public final class CalendarFile {
 
     private final StringBuilder text = new StringBuilder();
 
-    private CalendarFile() {}
+    private final Texts texts;
+
+    private CalendarFile(Texts texts) {
+        this.texts = texts;
+    }
+
+    /** The whole file in English. */
+    public static String of(FeedingCalendar calendar, Instant made) {
+        return of(calendar, Texts.of(Locale.ENGLISH), made);
+    }
 
     /**
      * The whole file.
      *
+     * @param texts the language of its events
      * @param made when it is made
      */
-    public static String of(FeedingCalendar calendar, Instant made) {
-        CalendarFile file = new CalendarFile();
+    public static String of(FeedingCalendar calendar, Texts texts, Instant made) {
+        CalendarFile file = new CalendarFile(texts);
         file.line("BEGIN:VCALENDAR");
         file.line("VERSION:2.0");
         file.line("PRODID:-//packpot//packpot//EN");
@@ -63,9 +76,10 @@ public final class CalendarFile {
         line("DTSTAMP:" + made);
         line("DTSTART;VALUE=DATE:" + DATE.format(date));
         line("DTEND;VALUE=DATE:" + DATE.format(date.plusDays(1)));
-        line("SUMMARY:" + escaped(event.title()));
+        line("SUMMARY:" + escaped(texts.say(event.title())));
         if (!event.details().isEmpty()) {
-            line("DESCRIPTION:" + escaped(String.join("\n", event.details())));
+            line("DESCRIPTION:"
+                    + escaped(event.details().stream().map(texts::say).collect(Collectors.joining("\n"))));
         }
         line("TRANSP:TRANSPARENT");
         line("END:VEVENT");

@@ -57,7 +57,9 @@ public final class CalendarReport {
 
     /** Title and details in one paragraph. */
     static String words(FeedingCalendar.Event event) {
-        return event.details().isEmpty() ? event.title() : event.title() + " " + String.join(" ", event.details());
+        StringBuilder words = new StringBuilder(event.title().toString());
+        event.details().forEach(detail -> words.append(' ').append(detail));
+        return words.toString();
     }
 
     private static TextTable ledger(FeedingCalendar calendar, UnitSystem units) {

@@ -8,6 +8,7 @@ import packpot.explain.Planner;
 import packpot.household.PantryItem;
 import packpot.plan.Plan;
 import packpot.units.Show;
+import packpot.words.Sentence;
 
 /** What a new plan must be told with that the old one was not: cautions, prices, what was taken for granted, limits. */
 final class NewPlanText {
@@ -30,7 +31,7 @@ final class NewPlanText {
         }
     }
 
-    private static List<String> added(List<String> before, List<String> after) {
+    private static List<Sentence> added(List<Sentence> before, List<Sentence> after) {
         return after.stream().filter(each -> !before.contains(each)).toList();
     }
 

@@ -33,10 +33,10 @@ final class Page {
     }
 
     /** A list below its title; nothing where there is nothing to list. */
-    Page items(String title, List<String> sentences) {
+    Page items(String title, List<?> sentences) {
         if (!sentences.isEmpty()) {
             title(title);
-            sentences.forEach(this::item);
+            sentences.forEach(sentence -> item(sentence.toString()));
         }
         return this;
     }

@@ -6,6 +6,7 @@ import packpot.explain.Clash;
 import packpot.explain.RecipeMend;
 import packpot.household.Household;
 import packpot.units.Show;
+import packpot.words.Sentence;
 
 /** How a recipe can be mended: each way with its foods and bowls, or with what stands in it. */
 final class RecipeMendsText {
@@ -71,15 +72,15 @@ final class RecipeMendsText {
     }
 
     /** What is to be minded about one mend: about its foods, and whatever else not every mend needs. */
-    private List<String> ownCautions(RecipeMend.Outcome.Planned planned) {
-        List<String> common = commonCautions();
+    private List<Sentence> ownCautions(RecipeMend.Outcome.Planned planned) {
+        List<Sentence> common = commonCautions();
         return planned.plan().cautions().stream()
                 .filter(caution -> !common.contains(caution))
                 .toList();
     }
 
     /** What is to be minded about dogs and kitchen, whatever the mend. */
-    private List<String> commonCautions() {
+    private List<Sentence> commonCautions() {
         List<RecipeMend.Outcome.Planned> all = planned();
         return all.isEmpty()
                 ? List.of()
@@ -87,7 +88,8 @@ final class RecipeMendsText {
                         .filter(caution -> all.stream()
                                 .allMatch(each -> each.plan().cautions().contains(caution)
                                         && each.plan().shopping().stream()
-                                                .noneMatch(line -> caution.startsWith(line.label() + ": "))))
+                                                .noneMatch(line ->
+                                                        caution.toString().startsWith(line.label() + ": "))))
                         .toList();
     }
 

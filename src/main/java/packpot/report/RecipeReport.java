@@ -19,6 +19,7 @@ import packpot.household.Knowledge;
 import packpot.household.Recipe;
 import packpot.household.RecipeScenario;
 import packpot.units.Show;
+import packpot.words.Sentence;
 
 /** A checked recipe for people at a terminal, in 80 columns, and for programs. */
 public final class RecipeReport {
@@ -110,6 +111,7 @@ public final class RecipeReport {
         unused.removeAll(used);
         // What was taken for granted about foods that come up nowhere here tells nobody anything.
         household.defaults().stream()
+                .map(Sentence::toString)
                 .filter(sentence -> unused.stream().noneMatch(label -> sentence.startsWith(label + ":")))
                 .forEach(all::add);
         return new ArrayList<>(all);

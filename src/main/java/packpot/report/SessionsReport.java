@@ -16,6 +16,7 @@ import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Sentence;
 
 /** Several cook days for people, in 80 columns. */
 public final class SessionsReport {
@@ -252,7 +253,7 @@ public final class SessionsReport {
         }
     }
 
-    private List<String> cautions() {
+    private List<Sentence> cautions() {
         return plan.sessions().stream()
                 .flatMap(session -> session.plan().cautions().stream())
                 .distinct()

@@ -123,7 +123,7 @@ public final class TargetsOverTimeReport {
     private static Map<String, Object> note(DogNotes.Note note, LocalDate start) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("date", start.plusDays(note.day()).toString());
-        data.put("text", note.words());
+        data.put("text", note.words().toString());
         return data;
     }
 

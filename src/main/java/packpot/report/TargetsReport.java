@@ -43,7 +43,8 @@ public final class TargetsReport {
                     TextReport.WIDTH));
             EnergyCorrection correction = need.dog().course().correction();
             if (correction != null) {
-                text.append(Wrap.item(CorrectionWords.of(correction, household.units()), "  ", TextReport.WIDTH));
+                text.append(Wrap.item(
+                        CorrectionWords.of(correction, household.units()).toString(), "  ", TextReport.WIDTH));
             }
             if (need.dog().otherKcalPerDay() > 0) {
                 text.append(Wrap.item(

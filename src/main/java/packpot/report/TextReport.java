@@ -276,10 +276,10 @@ public final class TextReport {
         text.append(table.render("  ", WIDTH));
     }
 
-    private void list(String title, List<String> sentences) {
+    private void list(String title, List<?> sentences) {
         if (!sentences.isEmpty()) {
             title(title);
-            sentences.forEach(sentence -> text.append(Wrap.item(sentence, "  ", WIDTH)));
+            sentences.forEach(sentence -> text.append(Wrap.item(sentence.toString(), "  ", WIDTH)));
         }
     }
 

@@ -1,18 +1,16 @@
 package packpot.sheets;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
+import packpot.words.Sentence;
+import packpot.words.Texts;
 
 /** What is to be done on a day, in the language of the sheets. */
 final class EventWords {
 
     private EventWords() {}
 
-    /** The sentence; that of the calendar where the language has none of its own. */
+    /** The sentence; shorter than that of the calendar where the sheets say the rest elsewhere. */
     static String of(Sheets sheets, FeedingCalendar.Event event) {
         Plan.Batch batch = sheets.plan().batch();
         String bags = Texts.runs(event.bags());
@@ -32,28 +30,17 @@ final class EventWords {
             case THAW -> sheets.say("event.thaw", bags, count);
             case WEIGH -> sheets.say("event.weigh", event.about());
             case LAST_DAY -> sheets.say("event.last");
-            case BOWL -> bowls(sheets, event);
-            case CHANGE_OF_FOOD, DOG -> event.title();
+            case BOWL -> sheets.texts().say(bowl(event.title()));
+            case CHANGE_OF_FOOD, DOG -> sheets.texts().say(event.title());
         };
     }
 
-    private static String bowls(Sheets sheets, FeedingCalendar.Event event) {
-        int day = (int) java.time.temporal.ChronoUnit.DAYS.between(sheets.plan().start(), event.date()) + 1;
-        Map<String, List<String>> dogs = new LinkedHashMap<>();
-        for (Plan.DogPlan dog : sheets.plan().dogs()) {
-            for (Plan.Addition addition : dog.additions()) {
-                boolean meant = event.title().contains(addition.label() + ", " + addition.dose());
-                if (meant && addition.onDays().contains(day)) {
-                    dogs.computeIfAbsent(
-                                    sheets.food(addition.food()) + ", "
-                                            + sheets.texts().amount(addition.dose()),
-                                    key -> new ArrayList<>())
-                            .add(dog.name());
-                }
-            }
-        }
-        List<String> sentences = new ArrayList<>();
-        dogs.forEach((dose, names) -> sentences.add(sheets.say("event.bowl", String.join(", ", names), dose)));
-        return sentences.isEmpty() ? event.title() : String.join(" ", sentences);
+    /** For which dogs, and which dose. */
+    private static Sentence bowl(Sentence title) {
+        Object dogs = title.values().get(0);
+        return Sentence.of(
+                "event.bowl",
+                dogs instanceof Sentence.And and ? and.items() : dogs,
+                title.values().get(1));
     }
 }

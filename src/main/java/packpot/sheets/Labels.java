@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import packpot.plan.FeedingCalendar;
+import packpot.words.Amount;
+import packpot.words.Sentence;
+import packpot.words.Texts;
 
 /** The labels of a batch's bags, in the order in which the bags are eaten. */
 public final class Labels {
@@ -33,7 +36,7 @@ public final class Labels {
             String code) {}
 
     /** One label for each bag. */
-    public static List<Label> of(SheetSource source) {
+    public static List<Label> of(SheetSource source, Texts texts) {
         FeedingCalendar calendar = source.calendar();
         var figures = source.knowledge().kitchen();
         Map<Integer, LocalDate> thaw = new HashMap<>();
@@ -61,15 +64,20 @@ public final class Labels {
                     thaw.get(bag),
                     Math.max(1, onceThawed - waited),
                     until,
-                    QrCode.png(words(source, bag, until))));
+                    QrCode.png(words(source, texts, bag, until))));
         }
         return labels;
     }
 
     /** What the code says: plain words that any telephone shows. */
-    static String words(SheetSource source, int bag, LocalDate useBy) {
+    static String words(SheetSource source, Texts texts, int bag, LocalDate useBy) {
         FeedingCalendar calendar = source.calendar();
-        return "Bag " + bag + "/" + calendar.bags() + " made " + calendar.start() + " use by " + useBy + " "
-                + Math.round(calendar.gramsPerBag()) + " g";
+        return texts.say(Sentence.of(
+                "labels.coded",
+                bag,
+                calendar.bags(),
+                calendar.start().toString(),
+                useBy.toString(),
+                new Amount(Math.round(calendar.gramsPerBag()) + " g")));
     }
 }

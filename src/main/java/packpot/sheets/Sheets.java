@@ -22,10 +22,13 @@ import packpot.dog.Dog;
 import packpot.explain.Losses;
 import packpot.explain.StandIn;
 import packpot.food.Supplement;
+import packpot.household.PantryItem;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Term;
+import packpot.words.Texts;
 
 /** The sheets of one plan as one page of HTML that needs nothing else, well-formed as XML too, from which the PDF is made. */
 public final class Sheets {
@@ -57,7 +60,7 @@ public final class Sheets {
         this.paper = paper;
         this.labelSheet = labelSheet;
         this.cookDay = CookDay.of(source);
-        this.labels = Labels.of(source);
+        this.labels = Labels.of(source, texts);
     }
 
     /** The page. */
@@ -149,7 +152,7 @@ public final class Sheets {
 
     /** Words of a section of the shop, a life stage or a preparation. */
     public String words(String kind, String english) {
-        return texts.name(kind, english.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_"), english);
+        return texts.name(Term.ofWords(kind, english));
     }
 
     /** Sections of the shop with something in them, in the order of their names. */
@@ -366,8 +369,8 @@ public final class Sheets {
                 lines.add(say(
                         "vet.supplement",
                         texts.food(line.food(), line.label()),
-                        texts.amount(supplement.form()),
-                        texts.amount(supplement.activeShare()),
+                        texts.name("form", line.food(), texts.amount(supplement.form())),
+                        texts.name("strength", line.food(), texts.amount(supplement.activeShare())),
                         texts.amount(supplement.measureName()),
                         grams(supplement.gramsPerMeasure())));
             }
@@ -395,9 +398,21 @@ public final class Sheets {
                                     "vet.thinLine",
                                     nutrient(line.key(), line.label()),
                                     texts.percent(line.unknownEnergyShare()),
-                                    String.join("; ", line.unknownFoods()))));
+                                    foods(line.unknownFoods()))));
         }
         return List.copyOf(lines.values());
+    }
+
+    /** Foods of the pantry by their labels, between semicolons. */
+    private String foods(List<String> labels) {
+        return labels.stream()
+                .map(label -> source.household().pantry().stream()
+                        .map(PantryItem::food)
+                        .filter(food -> food.label().equals(label))
+                        .findFirst()
+                        .map(food -> texts.food(food.id(), label))
+                        .orElse(label))
+                .collect(Collectors.joining("; "));
     }
 
     /** A style sheet, or another file beside the templates. */

@@ -142,7 +142,7 @@ public final class Tables {
                         event.date().toString(),
                         event.kind().name().toLowerCase(java.util.Locale.ROOT),
                         event.about(),
-                        event.title(),
+                        event.title().toString(),
                         String.join(
                                 "|", event.bags().stream().map(String::valueOf).toList()))));
         return csv(rows);

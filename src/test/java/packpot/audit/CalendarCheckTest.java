@@ -18,6 +18,7 @@ import packpot.plan.FeedingCalendar;
 import packpot.plan.FeedingCalendar.Event;
 import packpot.plan.FeedingCalendar.Kind;
 import packpot.plan.Plan;
+import packpot.words.Sentence;
 
 /** Calendars that can be followed pass, and every kind of error in one is found. */
 class CalendarCheckTest {
@@ -52,7 +53,7 @@ class CalendarCheckTest {
     }
 
     private static Event event(LocalDate date, Kind kind, List<Integer> bags) {
-        return new Event(date, kind, "", "x", List.of(), bags);
+        return new Event(date, kind, "", Sentence.of("todo.last"), List.of(), bags);
     }
 
     /** The good calendar, every event of a kind changed; null takes it out. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import packpot.plan.Plan;
+import packpot.words.Sentence;
 
 /** Copies of a plan with one error each, for every figure, yes or no, and list in it, found by walking its records. */
 final class PlantedErrors {
@@ -25,7 +26,8 @@ final class PlantedErrors {
 
     private static Map<String, Object> variants(String place, Object value) {
         Map<String, Object> variants = new LinkedHashMap<>();
-        if (value instanceof Record whole) {
+        // A sentence is words, whatever figures it says.
+        if (value instanceof Record whole && !(value instanceof Sentence)) {
             Object[] parts = parts(whole);
             RecordComponent[] components = whole.getClass().getRecordComponents();
             for (int i = 0; i < parts.length; i++) {

@@ -27,7 +27,7 @@ class DogOverTimeTest {
     private static List<String> notes(Dog dog, int day) {
         return DogNotes.of(OVER_TIME, dog, 400, UnitSystem.METRIC).stream()
                 .filter(note -> note.day() == day)
-                .map(DogNotes.Note::words)
+                .map(note -> note.words().toString())
                 .toList();
     }
 

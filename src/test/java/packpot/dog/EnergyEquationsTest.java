@@ -150,7 +150,7 @@ class EnergyEquationsTest {
     @Test
     void everyNeedNamesItsEquationAndSource() {
         EnergyNeed need = ENERGY.need(TestDogs.adult(KG), Maintenance.BY_ACTIVITY, Growth.KLEIN);
-        assertThat(need.equation()).contains("x BW^0.75");
+        assertThat(need.equation().toString()).contains("x BW^0.75");
         assertThat(need.source()).isNotBlank();
         assertThat(need.found()).isIn("text", "memory", "computed");
     }

@@ -39,20 +39,20 @@ class ScenarioDefaultsTest {
     @Test
     void everyDefaultThatMattersIsStated() throws ScenarioException {
         assertThat(Scenarios.read(Scenarios.SMALL).defaults())
-                .anyMatch(note -> note.contains("Moss: activity is not given, taken as moderate"))
-                .anyMatch(note -> note.contains("Moss: neutered is not given"))
-                .anyMatch(note -> note.contains("14 days"))
-                .anyMatch(note -> note.contains("2 meals a day"))
-                .anyMatch(note -> note.contains("quart freezer bags"))
-                .anyMatch(note -> note.contains("no freezer is given"))
-                .anyMatch(note -> note.contains("fridge"));
+                .anyMatch(note -> note.toString().contains("Moss: activity is not given, taken as moderate"))
+                .anyMatch(note -> note.toString().contains("Moss: neutered is not given"))
+                .anyMatch(note -> note.toString().contains("14 days"))
+                .anyMatch(note -> note.toString().contains("2 meals a day"))
+                .anyMatch(note -> note.toString().contains("quart freezer bags"))
+                .anyMatch(note -> note.toString().contains("no freezer is given"))
+                .anyMatch(note -> note.toString().contains("fridge"));
     }
 
     @Test
     void whatIsGivenIsNotCalledADefault() throws ScenarioException {
         Household household = Scenarios.read(Scenarios.with(
                 "/dogs/0", "'activity': 'high', 'neutered': false, 'treats': '40 kcal', 'otherFood': '60 kcal'"));
-        assertThat(household.defaults()).noneMatch(note -> note.startsWith("Moss"));
+        assertThat(household.defaults()).noneMatch(note -> note.toString().startsWith("Moss"));
         assertThat(household.dogs().get(0).otherKcalPerDay()).isEqualTo(100);
     }
 
@@ -60,7 +60,7 @@ class ScenarioDefaultsTest {
     void aPackThatIsNotGivenIsTakenAsTheShopsAndStated() throws ScenarioException {
         Household household = Scenarios.read(Scenarios.with("/pantry/1", "'pack': null"));
         assertThat(household.pantry().get(1).packGrams()).isNotNull();
-        assertThat(household.defaults()).anyMatch(note -> note.contains("pack is not given, taken as"));
+        assertThat(household.defaults()).anyMatch(note -> note.toString().contains("pack is not given, taken as"));
     }
 
     @Test

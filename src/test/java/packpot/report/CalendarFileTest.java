@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
@@ -24,6 +25,7 @@ import packpot.plan.FeedingCalendar;
 import packpot.plan.FeedingCalendar.Event;
 import packpot.plan.FeedingCalendar.Kind;
 import packpot.units.UnitSystem;
+import packpot.words.Sentence;
 
 /** Calendar files, read back by a library of others. */
 class CalendarFileTest {
@@ -36,7 +38,11 @@ class CalendarFileTest {
     /** An event as both sides tell it. */
     private record Told(LocalDate from, LocalDate before, String summary, String description) {
         static Told of(Event event) {
-            return new Told(event.date(), event.date().plusDays(1), event.title(), String.join("\n", event.details()));
+            return new Told(
+                    event.date(),
+                    event.date().plusDays(1),
+                    event.title().toString(),
+                    event.details().stream().map(Sentence::toString).collect(Collectors.joining("\n")));
         }
 
         static Told of(Component event) {
@@ -64,7 +70,13 @@ class CalendarFileTest {
     }
 
     private static Event event(String title, String... details) {
-        return new Event(LocalDate.of(2026, 12, 31), Kind.DOG, "Ole", title, List.of(details), List.of());
+        return new Event(
+                LocalDate.of(2026, 12, 31),
+                Kind.DOG,
+                "Ole",
+                Sentence.of("said", title),
+                Stream.of(details).map(detail -> Sentence.of("said", detail)).toList(),
+                List.of());
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -14,6 +15,7 @@ import packpot.data.ModelFiles;
 import packpot.food.Constituent;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
+import packpot.words.Texts;
 
 /** The work of a cook day, and what labels and tables say of it. */
 class CookDayTest {
@@ -120,7 +122,7 @@ class CookDayTest {
     void nightsBeforeTheFreezerAreTakenOff() {
         SheetSource tiny = DemoSheets.source("tiny-freezer");
         int keeps = (int) Demo.knowledge().kitchen().number("daysAfterFridgeThawDefault");
-        List<Labels.Label> labels = Labels.of(tiny);
+        List<Labels.Label> labels = Labels.of(tiny, Texts.of(Locale.US));
         int late = 0;
         for (FeedingCalendar.Event event : tiny.calendar().events()) {
             if (event.kind() == FeedingCalendar.Kind.FREEZE) {

@@ -9,6 +9,7 @@ import packpot.household.Household;
 import packpot.plan.CalendarBuilder;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
+import packpot.words.Texts;
 
 /** Sheets of the demo scenarios and of households of the tests. */
 final class DemoSheets {

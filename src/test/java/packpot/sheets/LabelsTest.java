@@ -11,17 +11,19 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import packpot.plan.FeedingCalendar;
+import packpot.words.Texts;
 
 class LabelsTest {
     @Test
     void everyBagHasALabelThatSaysWhenItIsThawed() {
         SheetSource source = DemoSheets.source("foster-home");
-        List<Labels.Label> labels = Labels.of(source);
+        List<Labels.Label> labels = Labels.of(source, Texts.of(Locale.US));
         assertThat(labels).hasSize(source.plan().batch().bags());
         assertThat(labels)
                 .filteredOn(label -> label.thawOn() != null)
@@ -39,7 +41,7 @@ class LabelsTest {
     @Test
     void theCodeSaysWhatTheLabelSays() throws Exception {
         SheetSource source = DemoSheets.source("tiny-freezer");
-        Labels.Label label = Labels.of(source).get(0);
+        Labels.Label label = Labels.of(source, Texts.of(Locale.US)).get(0);
         byte[] png = Base64.getDecoder().decode(label.code().substring("data:image/png;base64,".length()));
         BufferedImage small = ImageIO.read(new ByteArrayInputStream(png));
         int size = small.getWidth() * 4;
@@ -54,7 +56,7 @@ class LabelsTest {
                 .decode(new BinaryBitmap(new HybridBinarizer(light)))
                 .getText();
         assertThat(read)
-                .isEqualTo(Labels.words(source, 1, label.useBy()))
+                .isEqualTo(Labels.words(source, Texts.of(Locale.US), 1, label.useBy()))
                 .contains(source.plan().start().toString());
     }
 

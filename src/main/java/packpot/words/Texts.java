@@ -1,4 +1,4 @@
-package packpot.sheets;
+package packpot.words;
 
 import java.text.DecimalFormat;
 import java.text.MessageFormat;
@@ -15,20 +15,24 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packpot.units.Price;
 import packpot.units.Show;
 
 /**
- * What sheets say, in one language: sentences, names of foods and nutrients, amounts, money and dates. All words stand in the
+ * What people read, in one language: sentences, names of foods and nutrients, amounts, money and dates. All words stand in the
  * bundle {@code texts}; another language is another file of it. What a language lacks is said in English.
  */
 public final class Texts {
-    private static final String BUNDLE = "packpot.sheets.texts";
+    private static final String BUNDLE = "packpot.words.texts";
     private static final String WORD = "word.";
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.,])\\d[\\d,]*(\\.\\d+)?");
     /** Beyond this a figure of a table is no clearer. */
     private static final int MOST_DECIMALS = 4;
+
+    /** English as plans print it, whatever the country. */
+    static final Texts ENGLISH = of(Locale.ENGLISH);
 
     private final ResourceBundle bundle;
     private final Locale locale;
@@ -76,7 +80,11 @@ public final class Texts {
 
     /** For the attribute lang of what has no words of its own in this language; null where that is English anyway. */
     public @Nullable String langOfEnglish() {
-        return locale.getLanguage().equals("en") ? null : "en";
+        return isEnglish() ? null : "en";
+    }
+
+    private boolean isEnglish() {
+        return locale.getLanguage().equals("en");
     }
 
     /**
@@ -88,10 +96,49 @@ public final class Texts {
         return new MessageFormat(bundle.getString(key), locale).format(values);
     }
 
+    /** A sentence that a plan, a household or a calendar holds. */
+    public String say(Sentence sentence) {
+        return say(sentence.key(), sentence.values().stream().map(this::said).toArray());
+    }
+
+    /** One value of a sentence; counts stay numbers, for what chooses between singular and plural. */
+    private Object said(Object value) {
+        if (value instanceof Sentence sentence) {
+            return say(sentence);
+        } else if (value instanceof Amount amount) {
+            return isEnglish() ? amount.english() : amount(amount.english());
+        } else if (value instanceof Term term) {
+            return name(term);
+        } else if (value instanceof LocalDate date) {
+            return date(date, "date.day");
+        } else if (value instanceof Sentence.Weekday day) {
+            return weekday(day.date());
+        } else if (value instanceof List<?> list) {
+            return commas(list);
+        } else if (value instanceof Sentence.And and) {
+            int last = and.items().size() - 1;
+            return last < 1
+                    ? commas(and.items())
+                    : say(
+                            "list.and",
+                            commas(and.items().subList(0, last)),
+                            said(and.items().get(last)));
+        }
+        return value;
+    }
+
+    private String commas(List<?> items) {
+        return items.stream().map(each -> said(each).toString()).collect(Collectors.joining(", "));
+    }
+
+    /** The name of something that the models name in English. */
+    public String name(Term term) {
+        return knows(term.key()) ? bundle.getString(term.key()) : term.english();
+    }
+
     /** The name of something that the models name in English: a food, a nutrient, a section of the shop. */
     public String name(String kind, String id, String english) {
-        String key = kind + "." + id.replace(' ', '_');
-        return knows(key) ? bundle.getString(key) : english;
+        return name(new Term(kind, id, english));
     }
 
     public String food(String id, String english) {
@@ -110,13 +157,14 @@ public final class Texts {
 
     /** An amount as plans print it, such as "1 3/4 tsp" or "1,400.5 g", in words and figures of this language. */
     public String amount(String english) {
-        String text = english;
+        // Words may hold figures of their language themselves, so they come last.
+        String text = figures(english);
         for (String word : words) {
             text = Pattern.compile("(?<![\\p{L}])" + Pattern.quote(word.replace('_', ' ')) + "(?![\\p{L}])")
                     .matcher(text)
                     .replaceAll(Matcher.quoteReplacement(bundle.getString(WORD + word)));
         }
-        return figures(text);
+        return text;
     }
 
     /** The same sentence with its figures as this locale writes them. */
@@ -165,13 +213,19 @@ public final class Texts {
     }
 
     public String longDate(LocalDate date) {
-        return DateTimeFormatter.ofPattern(bundle.getString("date.long"), locale)
-                .format(date);
+        return date(date, "date.long");
     }
 
     public String shortDate(LocalDate date) {
-        return DateTimeFormatter.ofPattern(bundle.getString("date.short"), locale)
-                .format(date);
+        return date(date, "date.short");
+    }
+
+    String weekday(LocalDate date) {
+        return date(date, "date.weekday");
+    }
+
+    private String date(LocalDate date, String pattern) {
+        return DateTimeFormatter.ofPattern(bundle.getString(pattern), locale).format(date);
     }
 
     /** "1-3, 5": numbers with runs drawn together. */
