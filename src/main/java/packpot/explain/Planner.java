@@ -42,30 +42,55 @@ public final class Planner {
         record NoPlan(Household household, boolean provedImpossible) implements Result {}
     }
 
+    /**
+     * A plan with the search that it came from, which later searches begin with.
+     *
+     * @param found the ration; null where there is no plan
+     */
+    public record Searched(Result result, RationPlanner.Outcome.@Nullable Found found) {}
+
     /** Plans one household. */
     public Result plan(Household household, SolveLimits limits) {
         return plan(household, limits, null);
     }
 
-    /**
-     * Plans one household; with a goal, as that asks and not just as cheap as can be. A plan that just misses a limit once
-     * the kitchen has rounded it is looked for once more with more in reserve.
-     */
+    /** Plans one household; with a goal, as that asks and not just as cheap as can be. */
     public Result plan(Household household, SolveLimits limits, @Nullable Goal goal) {
-        Result first = once(household, limits, goal);
-        if (!(first instanceof Result.Planned missed) || missed.verdict().passed()) {
+        return search(household, limits, goal, null).result();
+    }
+
+    /** Plans one household, for others like it to be planned from. */
+    public Searched search(Household household, SolveLimits limits) {
+        return search(household, limits, null, null);
+    }
+
+    /** Plans a household that differs little from one that was planned: as good a plan, and sooner. */
+    public Searched searchFrom(Searched similar, Household household, SolveLimits limits) {
+        return search(household, limits, null, similar.found());
+    }
+
+    /** A plan that just misses a limit once the kitchen has rounded it is looked for once more with more in reserve. */
+    private Searched search(
+            Household household,
+            SolveLimits limits,
+            @Nullable Goal goal,
+            RationPlanner.Outcome.@Nullable Found similar) {
+        Searched first = once(household, limits, goal, similar);
+        if (!(first.result() instanceof Result.Planned missed)
+                || missed.verdict().passed()) {
             return first;
         }
         Rules rules = household.rules();
         Household careful = household.withRules(
                 rules.withRoundingReserve(Math.max(LARGE_RESERVE, MORE_RESERVE * rules.roundingReserve())));
-        if (!(once(careful, limits, goal) instanceof Result.Planned second)) {
+        Searched again = once(careful, limits, goal, first.found());
+        if (!(again.result() instanceof Result.Planned second)) {
             return first;
         }
         Plan plan = second.plan()
                 .withProof(proof(missed.plan().proof(), second.plan().proof(), limits));
         Verdict verdict = PlanAudit.check(plan, household, knowledge);
-        return verdict.passed() ? new Result.Planned(household, plan, verdict) : first;
+        return verdict.passed() ? new Searched(new Result.Planned(household, plan, verdict), again.found()) : first;
     }
 
     /** What was proved with the smaller reserve holds for the larger one, and not the other way round. */
@@ -79,13 +104,19 @@ public final class Planner {
                 smaller.solveSeconds() + larger.solveSeconds());
     }
 
-    private Result once(Household household, SolveLimits limits, @Nullable Goal goal) {
+    private Searched once(
+            Household household,
+            SolveLimits limits,
+            @Nullable Goal goal,
+            RationPlanner.Outcome.@Nullable Found similar) {
         Needs needs = Needs.of(household, knowledge);
-        RationPlanner.Outcome outcome = new RationPlanner(knowledge, solver).plan(household, needs, limits, goal);
+        RationPlanner.Outcome outcome =
+                new RationPlanner(knowledge, solver).plan(household, needs, limits, goal, similar);
         if (outcome instanceof RationPlanner.Outcome.None none) {
-            return new Result.NoPlan(household, none.provedImpossible());
+            return new Searched(new Result.NoPlan(household, none.provedImpossible()), null);
         }
-        Plan plan = PlanBuilder.build(household, knowledge, needs, ((RationPlanner.Outcome.Found) outcome).amounts());
-        return new Result.Planned(household, plan, PlanAudit.check(plan, household, knowledge));
+        RationPlanner.Outcome.Found found = (RationPlanner.Outcome.Found) outcome;
+        Plan plan = PlanBuilder.build(household, knowledge, needs, found.amounts());
+        return new Searched(new Result.Planned(household, plan, PlanAudit.check(plan, household, knowledge)), found);
     }
 }

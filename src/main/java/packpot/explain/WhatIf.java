@@ -126,7 +126,7 @@ public final class WhatIf {
             @Nullable Carried carried) {}
 
     /**
-     * Answers.
+     * Answers. Where one plan is asked for, it is searched for beside the old one; several begin with the old one.
      *
      * @param done is told how many plans are ready
      * @throws ScenarioException when the scenario or a change has faults; before anything is solved
@@ -134,44 +134,75 @@ public final class WhatIf {
     public Answer ask(ScenarioChanges scenario, List<Change.Question> questions, Terms terms, IntConsumer done)
             throws ScenarioException {
         Household base = scenario.unchanged();
+        List<Task> tasks = tasks(scenario, questions);
+        if (terms.mode() != Mode.BEFORE || tasks.size() > 1) {
+            Planner.Searched old = planner.search(base, limits);
+            done.accept(1);
+            return answer(old, scenario, tasks, terms, ready -> done.accept(ready + 1));
+        }
+        List<Planner.Searched> both =
+                Parallel.map(List.of(base, tasks.get(0).household()), one -> planner.search(one, limits), done);
+        return both.get(0).result() instanceof Planner.Result.Planned old
+                ? compared(old, tasks, List.of(both.get(1).result()), terms)
+                : new Answer.NoBase((Planner.Result.NoPlan) both.get(0).result());
+    }
+
+    /**
+     * Answers about a scenario that was planned already, which saves that and makes each new search shorter.
+     *
+     * @param old what {@link Planner#search} gave for the unchanged scenario
+     * @param done is told how many plans are ready
+     * @throws ScenarioException when the scenario or a change has faults; before anything is solved
+     */
+    public Answer askFrom(
+            Planner.Searched old,
+            ScenarioChanges scenario,
+            List<Change.Question> questions,
+            Terms terms,
+            IntConsumer done)
+            throws ScenarioException {
+        return answer(old, scenario, tasks(scenario, questions), terms, done);
+    }
+
+    private static List<Task> tasks(ScenarioChanges scenario, List<Change.Question> questions)
+            throws ScenarioException {
         List<Task> tasks = new ArrayList<>();
         for (Change.Question question : questions) {
             tasks.add(new Task(question, scenario.with(question.changes(), List.of()), null));
         }
-        List<Household> first = new ArrayList<>();
-        first.add(base);
-        if (terms.mode() == Mode.BEFORE) {
-            tasks.forEach(task -> first.add(task.household()));
-        }
-        List<Planner.Result> results =
-                new ArrayList<>(Parallel.map(first, household -> planner.plan(household, limits), done));
-        Planner.Result old = results.remove(0);
-        if (old instanceof Planner.Result.NoPlan none) {
+        return tasks;
+    }
+
+    private Answer answer(
+            Planner.Searched old, ScenarioChanges scenario, List<Task> asked, Terms terms, IntConsumer done)
+            throws ScenarioException {
+        if (old.result() instanceof Planner.Result.NoPlan none) {
             return new Answer.NoBase(none);
         }
-        Planner.Result.Planned planned = (Planner.Result.Planned) old;
-        if (terms.mode() != Mode.BEFORE) {
-            tasks = carriedOver(scenario, tasks, planned, terms);
-            results = new ArrayList<>();
-            List<Task> toCook = tasks.stream().filter(WhatIf::cooks).toList();
-            List<Planner.Result> cooked =
-                    new ArrayList<>(Parallel.map(toCook, task -> planner.plan(task.household(), limits), done));
-            for (Task task : tasks) {
-                // A household that has food enough keeps the old plan.
-                results.add(cooks(task) ? cooked.remove(0) : planned);
-            }
+        Planner.Result.Planned planned = (Planner.Result.Planned) old.result();
+        List<Task> tasks = terms.mode() == Mode.BEFORE ? asked : carriedOver(scenario, asked, planned, terms);
+        List<Task> toCook = tasks.stream().filter(WhatIf::cooks).toList();
+        List<Planner.Result> cooked = new ArrayList<>(Parallel.map(
+                toCook,
+                task -> planner.searchFrom(old, task.household(), limits).result(),
+                done));
+        List<Planner.Result> results = new ArrayList<>();
+        for (Task task : tasks) {
+            // A household that has food enough keeps the old plan.
+            results.add(cooks(task) ? cooked.remove(0) : planned);
         }
+        return compared(planned, tasks, results, terms);
+    }
+
+    private Answer compared(Planner.Result.Planned old, List<Task> tasks, List<Planner.Result> results, Terms terms) {
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < tasks.size(); i++) {
             numbers.add(i);
         }
-        List<Task> all = tasks;
-        List<Planner.Result> found = results;
         return new Answer.Compared(
                 terms.mode(),
-                planned,
-                Parallel.map(
-                        numbers, number -> alternative(all.get(number), planned, found.get(number), terms), n -> {}));
+                old,
+                Parallel.map(numbers, number -> alternative(tasks.get(number), old, results.get(number), terms)));
     }
 
     private static boolean cooks(Task task) {

@@ -39,7 +39,7 @@ final class BowlRows {
                 String name =
                         addition.item().food().label() + " for " + dog.dog().name();
                 Variable count = build.model.whole(name + " doses", 0, most);
-                Variable choice = given.computeIfAbsent(addition, key -> choice(build, dog, addition, name));
+                Variable choice = given.computeIfAbsent(addition, key -> choice(build, dog, addition));
                 build.model.atMost(
                         name + " only when given",
                         new Expression().add(1, count).add(-most, choice),
@@ -58,7 +58,9 @@ final class BowlRows {
     }
 
     /** For adults at maintenance what is stirred into the whole batch is not measured into bowls again. */
-    private static Variable choice(Build build, DogNeed dog, Prepared addition, String name) {
+    private static Variable choice(Build build, DogNeed dog, Prepared addition) {
+        // Named by the kind alone, so that it is the same choice whichever dogs of that kind there are.
+        String name = addition.item().food().label() + " for " + kind(dog);
         Variable choice = build.model.choice(name + " given");
         build.given.add(choice);
         build.inPot.forEach((food, inPot) -> {
@@ -72,7 +74,7 @@ final class BowlRows {
 
     /** Dogs of one kind get the same additions in doses of their own: fewer jars on the table, and fewer choices. */
     private static String kind(DogNeed dog) {
-        return dog.profile().title() + dog.energy().stage();
+        return dog.profile().title() + " " + dog.energy().stage();
     }
 
     private static double mostDoses(Build build, DogNeed dog, Prepared addition) {

@@ -1,6 +1,5 @@
 package packpot.ration;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +26,10 @@ public final class RationPlanner {
     /** With so little of the gap left open, a further search could not pay for the weighing. */
     private static final double CLOSED_SHARE_OF_GAP = 0.02;
 
+    /** A search may begin with a ration that is so much too dear. */
+    private static final double START_GAP = 5e-3;
+
+    private static final double START_SECONDS = 1;
     private static final double MEASURE_SECONDS = 1;
     private static final double MEASURE_GAP = 1e-5;
     /** As far as the energy band can take up. */
@@ -69,25 +72,34 @@ public final class RationPlanner {
         return plan(household, needs, limits, null, similar);
     }
 
-    private Outcome plan(
+    /**
+     * Plans one household.
+     *
+     * @param similar a ration of a household that differs little, to begin the search with; null for none
+     */
+    public Outcome plan(
             Household household,
             Needs needs,
             SolveLimits limits,
             @Nullable Goal goal,
             Outcome.@Nullable Found similar) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
+        Chosen chosen = similar == null ? null : Chosen.of(similar.model(), similar.solution());
         double seconds = 0;
         double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
         for (int round = 1; ; round++) {
             RationModel model = RationModel.of(household, knowledge, needs, shares, goal);
+            Solution start = chosen == null ? null : start(model, chosen, Math.max(0.1, limits.seconds() - seconds));
+            seconds += start == null ? 0 : start.seconds();
             Solution found = solver.solve(
                     model.linearModel(),
                     new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap),
-                    start(model, similar));
+                    start == null ? List.of() : start.values());
             seconds += found.seconds();
             if (!found.hasValues()) {
                 return new Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
             }
+            chosen = Chosen.of(model, found);
             boolean last = round == MOST_ROUNDS || seconds >= limits.seconds();
             Map<DogNeed, Double> next = shares(needs, model, found);
             if (!last && !settled(shares, next)) {
@@ -110,19 +122,9 @@ public final class RationPlanner {
         }
     }
 
-    /** What a similar ration says of the variables of a model, by their names. */
-    private static List<Double> start(RationModel model, Outcome.@Nullable Found similar) {
-        if (similar == null) {
-            return List.of();
-        }
-        Map<String, Double> values = new HashMap<>();
-        similar.model()
-                .linearModel()
-                .variables()
-                .forEach(v -> values.put(v.name(), similar.solution().value(v)));
-        return model.linearModel().variables().stream()
-                .map(v -> values.getOrDefault(v.name(), 0.0))
-                .toList();
+    /** A good ration with the foods and additions of another one, to begin a search with; without values where none fits. */
+    private Solution start(RationModel model, Chosen chosen, double seconds) {
+        return solver.solve(chosen.in(model), new SolveLimits(Math.min(START_SECONDS, seconds), START_GAP));
     }
 
     /** Where nothing is left between cost and bound, what weighing costs more is no matter of searching. */

@@ -416,4 +416,36 @@ class WhatIfTest {
                         done::add);
         assertThat(done).containsExactlyInAnyOrder(1, 2, 3);
     }
+
+    /** A search without anything to begin with would be that for the old plan. */
+    @Test
+    void aPlanThatIsKnownIsNotSearchedForAgain() throws ScenarioException {
+        Planner.Searched old = new Planner(AskedScenario.KNOWLEDGE, AskedScenario.SOLVER)
+                .search(AskedScenario.household(), AskedScenario.LIMITS);
+        List<List<Double>> starts = Collections.synchronizedList(new ArrayList<>());
+        Solver counting = new Solver() {
+            @Override
+            public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {
+                return AskedScenario.SOLVER.solve(model, limits);
+            }
+
+            @Override
+            public <T> Solution solve(LinearModel<T> model, SolveLimits limits, List<Double> start) {
+                starts.add(start);
+                return AskedScenario.SOLVER.solve(model, limits, start);
+            }
+        };
+        WhatIf.Answer.Compared answer =
+                (WhatIf.Answer.Compared) new WhatIf(AskedScenario.KNOWLEDGE, counting, AskedScenario.LIMITS)
+                        .askFrom(
+                                old,
+                                AskedScenario.changes(),
+                                List.of(question("chicken thigh: out of stock")),
+                                terms(Mode.BEFORE),
+                                done -> {});
+        assertThat(answer.base()).isSameAs(old.result());
+        assertThat(newPlan(answer.alternatives().get(0)).planned().verdict().findings())
+                .isEmpty();
+        assertThat(starts).isNotEmpty().noneMatch(List::isEmpty);
+    }
 }
