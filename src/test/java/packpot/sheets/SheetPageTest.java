@@ -132,7 +132,6 @@ class SheetPageTest {
                 .plan()
                 .shopping()
                 .forEach(line -> assertThat(text).contains(line.label()));
-        assertThat(text)
-                .contains("Never into the pot", "165 °F (74 °C)", "within 2 hours", "not a veterinarian");
+        assertThat(text).contains("Never into the pot", "165 °F (74 °C)", "within 2 hours", "not a veterinarian");
     }
 }
