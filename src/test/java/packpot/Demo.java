@@ -30,7 +30,6 @@ import packpot.plan.PlanBuilder;
 import packpot.ration.RationPlanner;
 import packpot.ration.RationPlanner.Outcome;
 import packpot.solver.LinearModel;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -160,7 +159,7 @@ public final class Demo {
 
         @Override
         public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {
-            Solution solution = new OrToolsSolver().solve(model, limits);
+            Solution solution = new SharedSolver().solve(model, limits);
             models.add(model);
             solutions.add(solution);
             return solution;

@@ -24,7 +24,6 @@ import packpot.household.HorizonScenario;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.TestItems;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 
 /**
@@ -34,7 +33,7 @@ import packpot.solver.SolveLimits;
 class SessionsPropertiesTest {
     private static final double GAP = 0.005;
     private static final SolveLimits LIMITS = new SolveLimits(120, GAP);
-    private static final Sessions SESSIONS = new Sessions(Demo.knowledge(), new OrToolsSolver());
+    private static final Sessions SESSIONS = new Sessions(Demo.knowledge(), new SharedSolver());
     private static final Map<Integer, Optional<HorizonPlan>> PLANS = new HashMap<>();
 
     /** Households that have a plan for one batch; the seeds 1 to 12 are those of the properties of one batch. */

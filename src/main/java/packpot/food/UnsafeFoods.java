@@ -2,6 +2,8 @@ package packpot.food;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import packpot.data.ModelFiles;
 
@@ -48,6 +50,8 @@ public final class UnsafeFoods {
     }
 
     private final List<UnsafeFood> foods;
+    /** What was found in a name: audits and searches for mends ask the same names again and again. */
+    private final Map<String, List<UnsafeFood>> known = new ConcurrentHashMap<>();
 
     private UnsafeFoods(List<UnsafeFood> foods) {
         this.foods = foods;
@@ -84,7 +88,9 @@ public final class UnsafeFoods {
 
     /** Everything that the name of a food speaks of. */
     public List<UnsafeFood> inName(String name) {
-        return foods.stream().filter(unsafe -> unsafe.matches(name)).toList();
+        return known.computeIfAbsent(
+                name,
+                each -> foods.stream().filter(unsafe -> unsafe.matches(each)).toList());
     }
 
     public List<UnsafeFood> all() {

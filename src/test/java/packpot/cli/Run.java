@@ -3,10 +3,13 @@ package packpot.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One run of the program with what it printed. */
 record Run(int exitCode, String out, String err) {
+    private static final Map<List<String>, Run> ONCE = new HashMap<>();
 
     static Run of(String... arguments) {
         PrintStream out = System.out;
@@ -23,6 +26,11 @@ record Run(int exitCode, String out, String err) {
             System.setErr(err);
         }
         return new Run(exitCode, printed.toString(StandardCharsets.UTF_8), told.toString(StandardCharsets.UTF_8));
+    }
+
+    /** The same for arguments that several tests ask about: they run once. For commands that write no file. */
+    static Run once(String... arguments) {
+        return ONCE.computeIfAbsent(List.of(arguments), key -> of(arguments));
     }
 
     List<String> lines() {

@@ -4,20 +4,20 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import packpot.SharedSolver;
 import packpot.household.Change;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /** A small household with two dogs that is planned in a moment, and questions to it. */
 final class AskedScenario {
     static final Knowledge KNOWLEDGE = Knowledge.load();
-    static final Solver SOLVER = new OrToolsSolver();
+    static final Solver SOLVER = new SharedSolver();
     static final SolveLimits LIMITS = new SolveLimits(60, 0.001);
 
     private static final String TEXT = """

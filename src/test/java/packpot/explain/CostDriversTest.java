@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.explain.CostDrivers.Ending;
 import packpot.explain.CostDrivers.LimitCost;
 import packpot.explain.CostDrivers.Margin;
@@ -23,11 +24,13 @@ import packpot.plan.Plan;
 import packpot.ration.Lever;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
 import packpot.solver.Variant;
 
 /** What drives the cost of the demo whose freezer is full, each claim tried by planning or solving again. */
 class CostDriversTest {
-    private static final OrToolsSolver SOLVER = new OrToolsSolver();
+    private static final Solver SOLVER = new SharedSolver();
+    private static final OrToolsSolver UNSHARED = new OrToolsSolver();
     private static final Household HOUSEHOLD = Demo.read(Demo.text(Demo.file("tiny-freezer")));
     private static final SolveLimits LIMITS = new SolveLimits(60, 2e-4);
     private static final double SECONDS = 240;
@@ -36,7 +39,8 @@ class CostDriversTest {
 
     @BeforeAll
     static void search() {
-        CostDrivers.Result result = new DriverSearch(Demo.knowledge(), SOLVER, SOLVER).find(HOUSEHOLD, LIMITS, SECONDS);
+        CostDrivers.Result result =
+                new DriverSearch(Demo.knowledge(), SOLVER, UNSHARED).find(HOUSEHOLD, LIMITS, SECONDS);
         drivers = ((CostDrivers.Result.Driven) result).drivers();
     }
 
@@ -65,7 +69,7 @@ class CostDriversTest {
     void everyPriceCalledExactHoldsWhenTheLimitIsMovedHalfWay() {
         SolvedPlan base = solved();
         List<LimitCost> exact = new ArrayList<>();
-        for (LimitCost limit : new LimitCosts(base, SOLVER, new TimeBudget(SECONDS)).atTheMargin()) {
+        for (LimitCost limit : new LimitCosts(base, UNSHARED, new TimeBudget(SECONDS)).atTheMargin()) {
             Margin margin = limit.atTheMargin();
             if (margin == null || !margin.exact()) {
                 continue;
@@ -92,7 +96,7 @@ class CostDriversTest {
                 .filter(v -> v.integer())
                 .forEach(v -> variant.bound(
                         v, base.solution().value(v), base.solution().value(v)));
-        return SOLVER.solve(lever.moved(variant, figure).model(), new SolveLimits(20, 1e-9))
+        return UNSHARED.solve(lever.moved(variant, figure).model(), new SolveLimits(20, 1e-9))
                 .objective();
     }
 
@@ -144,7 +148,7 @@ class CostDriversTest {
     @Test
     void whatDoesNotFitIntoTheTimeIsMarkedAndNotLeftOut() {
         CostDrivers hurried = ((CostDrivers.Result.Driven)
-                        new DriverSearch(Demo.knowledge(), SOLVER, SOLVER).find(HOUSEHOLD, LIMITS, 1e-3))
+                        new DriverSearch(Demo.knowledge(), UNSHARED, UNSHARED).find(HOUSEHOLD, LIMITS, 1e-3))
                 .drivers();
         assertThat(hurried.base().verdict().passed()).isTrue();
         assertThat(hurried.limits()).isNotEmpty().allMatch(limit -> limit.replanned() == null);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.dog.Course;
 import packpot.dog.Dog;
 import packpot.household.GuessedPrices;
@@ -13,8 +14,8 @@ import packpot.household.Recipe;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
 import packpot.plan.Plan;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
 
 /** What is told of a plan in which Moss leaves after 5 of 14 days; the others stay. */
 class DogsInTheMiddleTest {
@@ -28,7 +29,7 @@ class DogsInTheMiddleTest {
                         ? dog.withCourse(new Course(List.of(), null, null, null, LEAVES_DAY, null))
                         : dog)
                 .toList();
-        return (Planner.Result.Planned) new Planner(Demo.knowledge(), new OrToolsSolver())
+        return (Planner.Result.Planned) new Planner(Demo.knowledge(), new SharedSolver())
                 .plan(all.withDogs(dogs), new SolveLimits(60, Demo.GAP));
     }
 
@@ -62,8 +63,8 @@ class DogsInTheMiddleTest {
     void theNextBatchIsPlannedWithoutADogThatLeftBefore() throws ScenarioException {
         ScenarioChanges changes = AskedScenario.changes(Demo.text(Demo.file("three-adults"))
                 .replace("\"name\": \"Moss\",", "\"name\": \"Moss\", \"leaves\": \"2026-03-12\","));
-        WhatIf.Answer.Compared answer = (WhatIf.Answer.Compared)
-                new WhatIf(Demo.knowledge(), new OrToolsSolver(), new SolveLimits(60, Demo.GAP))
+        WhatIf.Answer.Compared answer =
+                (WhatIf.Answer.Compared) new WhatIf(Demo.knowledge(), new SharedSolver(), new SolveLimits(60, Demo.GAP))
                         .ask(
                                 changes,
                                 List.of(AskedScenario.question("Rook: comes, 40 lb, 6 years")),
@@ -136,7 +137,7 @@ class DogsInTheMiddleTest {
 
     @Test
     void aSecondCookDayFeedsThoseWhoAreThereByThen() {
-        OrToolsSolver solver = new OrToolsSolver();
+        Solver solver = new SharedSolver();
         TimeBudget time = new TimeBudget(60);
         Repair repair = new Repair(Demo.knowledge(), solver, new Loosening(GuessedPrices.load(Demo.knowledge())), time);
         for (int leaves : new int[] {LEAVES_DAY, 9}) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.audit.PlanAudit;
 import packpot.dog.Dog;
 import packpot.dog.TestDogs;
@@ -15,7 +16,6 @@ import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.TestItems;
 import packpot.plan.Plan;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 
 /** Dogs parted over pots. */
@@ -27,7 +27,7 @@ class PotsTest {
     private static List<Pots.UpTo> found;
 
     private static List<Pots.UpTo> find(Household household) {
-        return new Pots(household, Demo.knowledge(), new OrToolsSolver(), LIMITS).find(3);
+        return new Pots(household, Demo.knowledge(), new SharedSolver(), LIMITS).find(3);
     }
 
     private static Pots.Way way(List<Pots.UpTo> all, int pots) {

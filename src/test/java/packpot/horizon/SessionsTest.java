@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.audit.Finding;
 import packpot.audit.SessionsAudit;
 import packpot.dog.Course;
@@ -24,13 +25,12 @@ import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 
 /** Batches that follow each other: a growing puppy and an adult over four weeks, cooked for at most ten days. */
 class SessionsTest {
     private static final SolveLimits LIMITS = new SolveLimits(300, 0.002);
-    private static final Sessions SESSIONS = new Sessions(Demo.knowledge(), new OrToolsSolver());
+    private static final Sessions SESSIONS = new Sessions(Demo.knowledge(), new SharedSolver());
     private static HorizonScenario scenario;
     private static HorizonPlan plan;
 
@@ -107,7 +107,7 @@ class SessionsTest {
         HorizonPlan one = planned(new HorizonScenario(household, week));
         Household then = Then.of(household, Demo.knowledge(), new Interval(0, 7));
         Plan single =
-                ((Planner.Result.Planned) new Planner(Demo.knowledge(), new OrToolsSolver()).plan(then, LIMITS)).plan();
+                ((Planner.Result.Planned) new Planner(Demo.knowledge(), new SharedSolver()).plan(then, LIMITS)).plan();
         assertThat(one.cost().total())
                 .isCloseTo(single.cost().ofTheBatch(), org.assertj.core.data.Percentage.withPercentage(0.5));
     }

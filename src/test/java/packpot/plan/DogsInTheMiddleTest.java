@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.audit.CalendarCheck;
 import packpot.audit.PlanAudit;
 import packpot.dog.Course;
@@ -14,7 +15,6 @@ import packpot.explain.Planner;
 import packpot.household.Household;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 
 /** A batch feeds each dog on the days on which it is there; Moss, Bramble and Pip are there on all 14 otherwise. */
@@ -30,7 +30,7 @@ class DogsInTheMiddleTest {
                         ? dog.withCourse(new Course(List.of(), null, null, comes, leaves, null))
                         : dog)
                 .toList();
-        return (Planner.Result.Planned) new Planner(Demo.knowledge(), new OrToolsSolver())
+        return (Planner.Result.Planned) new Planner(Demo.knowledge(), new SharedSolver())
                 .plan(ALL_DAYS.withDogs(dogs), new SolveLimits(60, Demo.GAP));
     }
 

@@ -3,11 +3,11 @@ package packpot.sheets;
 import java.util.List;
 import java.util.Locale;
 import packpot.Demo;
+import packpot.SharedSolver;
 import packpot.explain.Losses;
 import packpot.explain.Planner;
 import packpot.household.Household;
 import packpot.plan.CalendarBuilder;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.words.Texts;
 
@@ -41,7 +41,7 @@ final class DemoSheets {
         List<Losses.Loss> losses = Losses.each(
                 new Planner.Result.Planned(source.household(), source.plan(), source.verdict()),
                 Demo.knowledge(),
-                new OrToolsSolver(),
+                new SharedSolver(),
                 new SolveLimits(60, 0.01),
                 done -> {});
         return new SheetSource(

@@ -28,6 +28,8 @@ class HostileNamesTest {
             "</style><script>alert(1)</script>",
             "W".repeat(80));
 
+    private static final SheetSource SOURCE = source();
+
     private static SheetSource source() {
         String text = Demo.text(Demo.file("foster-home"));
         String[] dogs = {"Juniper", "Barley", "Tansy", "Fennel", "Sorrel"};
@@ -40,8 +42,7 @@ class HostileNamesTest {
 
     @Test
     void namesAreWordsAndNothingElse() throws Exception {
-        SheetSource source = source();
-        String html = DemoSheets.sheets(source, Locale.US, Paper.A4).html();
+        String html = DemoSheets.sheets(SOURCE, Locale.US, Paper.A4).html();
         Document page = Jsoup.parse(html);
         assertThat(page.select("script, b[onclick]")).isEmpty();
         for (String name : NAMES) {
@@ -66,7 +67,7 @@ class HostileNamesTest {
 
     @Test
     void noCellOfATableBeginsAFormula() throws Exception {
-        for (String table : Tables.of(source()).values()) {
+        for (String table : Tables.of(SOURCE).values()) {
             List<String[]> rows = new ArrayList<>();
             try (MappingIterator<String[]> cells = new CsvMapper()
                     .readerFor(String[].class)
@@ -81,6 +82,6 @@ class HostileNamesTest {
                 }
             }
         }
-        assertThat(Tables.of(source()).get("portions.csv")).contains("'=HYPERLINK");
+        assertThat(Tables.of(SOURCE).get("portions.csv")).contains("'=HYPERLINK");
     }
 }

@@ -42,13 +42,15 @@ class SheetPdfTest {
     @MethodSource("papers")
     void nothingIsCutOffAndNothingOverlaps(String demo, Locale locale, Paper paper) throws IOException {
         Sheets sheets = DemoSheets.sheets(DemoSheets.source(demo), locale, paper);
-        try (PDDocument document = pdf(sheets.html())) {
+        String html = sheets.html();
+        try (PDDocument document = pdf(html)) {
             int labelPages =
                     -Math.floorDiv(-sheets.labels().size(), sheets.labelSheet().labels());
             int pages = document.getNumberOfPages();
             assertThat(document.getPage(0).getMediaBox().getWidth() / 72 * MM_PER_INCH)
                     .isCloseTo(paper.widthMm(), org.assertj.core.data.Offset.offset(0.1));
             PDFRenderer renderer = new PDFRenderer(document);
+            List<List<TextPosition>> lettersOfPages = lettersOfPages(document);
             for (int page = 0; page < pages; page++) {
                 BufferedImage image = renderer.renderImageWithDPI(page, DPI, ImageType.GRAY);
                 boolean labels = page >= pages - labelPages;
@@ -56,17 +58,17 @@ class SheetPdfTest {
                         .as("page %d of %s on %s", page + 1, demo, paper)
                         .isZero();
                 assertThat(ink(image)).as("page %d is empty", page + 1).isPositive();
-                List<TextPosition> letters = letters(document, page + 1);
+                List<TextPosition> letters = lettersOfPages.get(page);
                 assertThat(labels ? besideLabels(letters, sheets.labelSheet()) : cutOff(letters, paper))
                         .as("page %d of %s on %s", page + 1, demo, paper)
                         .isEmpty();
             }
             String text = new PDFTextStripper().getText(document);
-            java.util.Set<String> missing = words(printed(sheets.html()));
+            java.util.Set<String> missing = words(printed(html));
             missing.removeAll(words(text));
             assertThat(missing).isEmpty();
-            assertThat(overlaps(document)).isEmpty();
-            assertThat(new PDFTextStripper().getText(document)).doesNotContain("#");
+            assertThat(overlaps(lettersOfPages)).isEmpty();
+            assertThat(text).doesNotContain("#");
         }
     }
 
@@ -88,7 +90,7 @@ class SheetPdfTest {
         }
         String over = html.replace("<h1>", "<div style=\"position:absolute;top:0;left:0\">upon the title</div><h1>");
         try (PDDocument document = pdf(over)) {
-            assertThat(overlaps(document)).isNotEmpty();
+            assertThat(overlaps(lettersOfPages(document))).isNotEmpty();
         }
     }
 
@@ -125,6 +127,14 @@ class SheetPdfTest {
         stripper.setEndPage(page);
         stripper.getText(document);
         return letters;
+    }
+
+    private static List<List<TextPosition>> lettersOfPages(PDDocument document) throws IOException {
+        List<List<TextPosition>> pages = new ArrayList<>();
+        for (int page = 1; page <= document.getNumberOfPages(); page++) {
+            pages.add(letters(document, page));
+        }
+        return pages;
     }
 
     /** Letters that reach into the margin, where they are cut off. */
@@ -179,10 +189,10 @@ class SheetPdfTest {
     }
 
     /** Letters of a page whose bodies lie upon each other. */
-    private static List<String> overlaps(PDDocument document) throws IOException {
+    private static List<String> overlaps(List<List<TextPosition>> pages) {
         List<String> found = new ArrayList<>();
-        for (int page = 1; page <= document.getNumberOfPages(); page++) {
-            List<TextPosition> letters = letters(document, page);
+        for (int page = 1; page <= pages.size(); page++) {
+            List<TextPosition> letters = pages.get(page - 1);
             for (int i = 0; i < letters.size(); i++) {
                 for (int j = i + 1; j < letters.size(); j++) {
                     if (upon(letters.get(i), letters.get(j))) {
