@@ -20,8 +20,8 @@ import packpot.food.Food;
 import packpot.food.FoodEnergy;
 import packpot.household.Knowledge;
 import packpot.sheets.PdfFile;
-import packpot.sheets.Texts;
 import packpot.solver.CancelledException;
+import packpot.words.Texts;
 
 /** What the page can ask: files, plans and sheets. Plans are made off the threads that answer, so that they can be ended. */
 final class Api {

@@ -24,8 +24,8 @@ import packpot.sheets.LabelSheet;
 import packpot.sheets.Paper;
 import packpot.sheets.SheetSource;
 import packpot.sheets.Sheets;
-import packpot.sheets.Texts;
 import packpot.sheets.Wording;
+import packpot.words.Texts;
 
 /** Answers as pieces of HTML, from the same templates as the sheets where these have them. */
 final class Fragments {

@@ -25,7 +25,6 @@ import packpot.food.Supplement;
 import packpot.household.PantryItem;
 import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
-import packpot.units.Show;
 import packpot.units.UnitSystem;
 import packpot.words.Term;
 import packpot.words.Texts;
@@ -44,10 +43,9 @@ public final class Sheets {
     /** NIST Handbook 44, appendix C. */
     private static final double CM_PER_INCH = 2.54;
 
-    private static final String NO_BREAK = "\u00a0";
-
     private final SheetSource source;
     private final Texts texts;
+    private final Wording wording;
     private final Paper paper;
     private final LabelSheet labelSheet;
     private final CookDay cookDay;
@@ -57,6 +55,8 @@ public final class Sheets {
     public Sheets(SheetSource source, Texts texts, Paper paper, LabelSheet labelSheet) {
         this.source = source;
         this.texts = texts;
+        this.wording =
+                new Wording(texts, source.household().units(), source.plan().currency());
         this.paper = paper;
         this.labelSheet = labelSheet;
         this.cookDay = CookDay.of(source);
@@ -105,35 +105,32 @@ public final class Sheets {
     }
 
     public String grams(double grams) {
-        return texts.amount(Show.grams(grams)).replace(" ", NO_BREAK);
+        return wording.grams(grams);
     }
 
     /** Pounds and ounces, or kilograms. */
     public String weight(double grams) {
-        return texts.amount(Show.weight(grams, units()));
+        return wording.weight(grams);
     }
 
     public String bodyWeight(double kilograms) {
-        return texts.amount(Show.bodyWeight(kilograms, units()));
+        return wording.bodyWeight(kilograms);
     }
 
     public String volume(double millilitres) {
-        return texts.amount(Show.volume(millilitres, units()));
+        return wording.volume(millilitres);
     }
 
     public String scoop(double millilitres) {
-        return texts.amount(Show.scoop(millilitres, units()));
+        return wording.scoop(millilitres);
     }
 
     public String money(double amount) {
-        return texts.money(amount, plan().currency());
+        return wording.money(amount);
     }
 
     public String celsius(double celsius) {
-        String degrees = Math.round(celsius) + NO_BREAK + "°C";
-        return units() == UnitSystem.METRIC
-                ? degrees
-                : Math.round(celsius * 9 / 5 + 32) + NO_BREAK + "°F (" + degrees + ")";
+        return wording.celsius(celsius);
     }
 
     /** Scoops by volume of cooked food. */

@@ -2,6 +2,7 @@ package packpot.sheets;
 
 import packpot.units.Show;
 import packpot.units.UnitSystem;
+import packpot.words.Texts;
 
 /** Figures with their units, as a household reads them: in its language, its measures and its money. */
 public record Wording(Texts texts, UnitSystem units, String currency) {
