@@ -107,6 +107,11 @@ final class Browser implements AutoCloseable {
         return one(css).getText();
     }
 
+    /** The plan in a few words, which is shown on a phone alone. */
+    String summary() {
+        return String.valueOf(one("#summary").getDomProperty("textContent"));
+    }
+
     void click(String css) {
         WebElement element = one(css);
         script("arguments[0].scrollIntoView({block: 'center'})", element);
