@@ -1,5 +1,6 @@
 package packpot.explain;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.PlanAudit;
 import packpot.audit.Verdict;
@@ -67,6 +68,25 @@ public final class Planner {
     /** Plans a household that differs little from one that was planned: as good a plan, and sooner. */
     public Searched searchFrom(Searched similar, Household household, SolveLimits limits) {
         return search(household, limits, null, similar.found());
+    }
+
+    /**
+     * A plan with the foods and additions of a similar household's, at once; it passed the audit, and nothing is proved of its
+     * cost. Empty where none fits.
+     */
+    public Optional<Result.Planned> atOnce(Searched similar, Household household) {
+        RationPlanner.Outcome.Found found = similar.found();
+        if (found == null) {
+            return Optional.empty();
+        }
+        Needs needs = Needs.of(household, knowledge);
+        return new RationPlanner(knowledge, solver)
+                .atOnce(found, household, needs)
+                .map(ration -> {
+                    Plan plan = PlanBuilder.build(household, knowledge, needs, ration.amounts());
+                    return new Result.Planned(household, plan, PlanAudit.check(plan, household, knowledge));
+                })
+                .filter(planned -> planned.verdict().passed());
     }
 
     /** A plan that just misses a limit once the kitchen has rounded it is looked for once more with more in reserve. */

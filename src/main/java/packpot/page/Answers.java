@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.Finding;
 import packpot.audit.RecipeAudit;
@@ -75,37 +76,54 @@ final class Answers {
         }
         job.now("Planning");
         String hash = ScenarioFolder.hash(bytes(question.scenario()));
-        Planner.Result result = planned(hash, household, job);
+        CompletableFuture<Planner.Result> whole = CompletableFuture.supplyAsync(() -> planned(hash, household, job));
+        if (plans.of(hash).isEmpty()) {
+            // What a person changes leaves most of the foods in the pot; a plan with these is there long before the
+            // best is.
+            Optional<Planner.Result.Planned> first =
+                    plans.last().flatMap(similar -> new Planner(knowledge, job.solver()).atOnce(similar, household));
+            if (first.isPresent() && !whole.isDone()) {
+                lines.line(shown(question, first.get(), hash, true, job));
+            }
+        }
+        Planner.Result result = whole.join();
         if (result instanceof Planner.Result.NoPlan none) {
             noPlan(none, job, lines);
             return;
         }
         Planner.Result.Planned planned = (Planner.Result.Planned) result;
-        if (!planned.verdict().passed()) {
-            lines.line(Map.of("failed", findings(planned.verdict().findings())));
-            return;
-        }
+        lines.line(
+                planned.verdict().passed()
+                        ? shown(question, planned, hash, false, job)
+                        : Map.of("failed", findings(planned.verdict().findings())));
+    }
+
+    private Map<String, Object> shown(
+            Question question, Planner.Result.Planned planned, String hash, boolean first, Work.Job job)
+            throws Refused {
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("plan", hash);
+        line.put("first", first);
         line.put(
                 "summary",
-                Fragments.wording(household).money(planned.plan().cost().perDay()) + " a day");
-        line.put("html", fragments.plan(planned));
+                Fragments.wording(planned.household())
+                                .money(planned.plan().cost().perDay()) + " a day");
+        line.put("html", fragments.plan(planned, first));
         line.put("compared", compared(question, planned, job));
-        lines.line(line);
+        return line;
     }
 
     private Planner.Result planned(String hash, Household household, Work.Job job) {
-        Optional<Planner.Result.Planned> known = plans.of(hash);
+        Optional<Planner.Searched> known = plans.of(hash);
         if (known.isPresent()) {
-            return known.get();
+            return known.get().result();
         }
-        Planner.Result result = new Planner(knowledge, job.solver()).plan(household, PLAN);
-        if (result instanceof Planner.Result.Planned planned
+        Planner.Searched searched = new Planner(knowledge, job.solver()).search(household, PLAN);
+        if (searched.result() instanceof Planner.Result.Planned planned
                 && planned.verdict().passed()) {
-            plans.put(hash, planned);
+            plans.put(hash, searched);
         }
-        return result;
+        return searched.result();
     }
 
     private void noPlan(Planner.Result.NoPlan none, Work.Job job, Lines lines) throws IOException {
@@ -213,6 +231,8 @@ final class Answers {
     /** A plan that was shown, for sheets. */
     Planner.Result.Planned shown(@Nullable String hash) throws Refused {
         return plans.of(String.valueOf(hash))
+                .map(Planner.Searched::result)
+                .map(Planner.Result.Planned.class::cast)
                 .orElseThrow(() -> new Refused(
                         Refused.NOT_FOUND, "this plan is no longer known here; go back to the page and plan again"));
     }

@@ -71,8 +71,9 @@ final class Fragments {
         return sheets(planned, english(planned.household()));
     }
 
-    String plan(Planner.Result.Planned planned) throws Refused {
-        return render("plan", Map.of("s", sheets(planned)));
+    /** A plan; {@code first} while a cheaper one is being looked for. */
+    String plan(Planner.Result.Planned planned, boolean first) throws Refused {
+        return render("plan", Map.of("s", sheets(planned), "first", first));
     }
 
     String compared(PlanComparison comparison, Household household) {

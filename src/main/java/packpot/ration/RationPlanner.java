@@ -3,6 +3,7 @@ package packpot.ration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Household;
 import packpot.household.Knowledge;
@@ -27,10 +28,14 @@ public final class RationPlanner {
     private static final double CLOSED_SHARE_OF_GAP = 0.02;
 
     /** A search may begin with a ration that is so much too dear. */
+    private static final double NO_BOUND = 0;
+
     private static final double START_GAP = 5e-3;
 
     private static final double START_SECONDS = 1;
-    private static final double MEASURE_SECONDS = 1;
+    /** More than it ever takes: what is broken off on a busy machine could cost far more than need be. */
+    private static final double MEASURE_SECONDS = 20;
+
     private static final double MEASURE_GAP = 1e-5;
     /** As far as the energy band can take up. */
     private static final double SETTLED = 5e-3;
@@ -120,6 +125,21 @@ public final class RationPlanner {
             // Weighing took more of the gap than was left for it: search on for a better bound.
             searchGap *= SEARCH_SHARE_OF_GAP / 4;
         }
+    }
+
+    /**
+     * A ration with the foods and additions of a similar household's, found at once: nothing is proved of its cost, and where
+     * additions carry so much energy that other shares would be fairer, it may not pass an audit. Empty where none fits.
+     */
+    public Optional<Outcome.Found> atOnce(Outcome.Found similar, Household household, Needs needs) {
+        RationModel model = RationModel.of(household, knowledge, needs, sharesByNeed(needs), null);
+        Solution start = start(model, Chosen.of(similar.model(), similar.solution()), START_SECONDS);
+        if (!start.hasValues()) {
+            return Optional.empty();
+        }
+        Solution measured = measured(household, model, start, START_GAP);
+        Amounts amounts = model.amounts(measured, NO_BOUND, START_GAP, start.seconds() + measured.seconds());
+        return Optional.of(new Outcome.Found(amounts, model, start));
     }
 
     /** A good ration with the foods and additions of another one, to begin a search with; without values where none fits. */

@@ -89,15 +89,17 @@ function onLine(line, text) {
   if (line.plan) {
     html($('plan-body'), line.html);
     $('plan-body').classList.remove('stale');
-    shownText = text;
-    kept ??= text;
+    if (!line.first) {
+      shownText = text;
+      kept ??= text;
+    }
     $('beside').hidden = line.compared === '';
     html($('beside-body'), line.compared);
-    $('sheets').hidden = false;
+    $('sheets').hidden = line.first;
     $('sheets-html').href = link('sheets.html', { plan: line.plan });
     $('sheets-pdf').href = link('sheets.pdf', { plan: line.plan });
     summary(line.summary);
-    dispatchEvent(new CustomEvent('planned', { detail: { ms: performance.now() - begun } }));
+    dispatchEvent(new CustomEvent('planned', { detail: { ms: performance.now() - begun, first: line.first } }));
   }
 }
 

@@ -159,6 +159,13 @@ final class Browser implements AutoCloseable {
         return ((JavascriptExecutor) driver).executeScript(code, arguments);
     }
 
+    /** Runs a script that says itself when it is done, by its last argument. */
+    @Nullable
+    Object scriptLater(String code, Object... arguments) {
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
+        return ((JavascriptExecutor) driver).executeAsyncScript(code, arguments);
+    }
+
     void keys(CharSequence... keys) {
         driver.switchTo().activeElement().sendKeys(keys);
     }
