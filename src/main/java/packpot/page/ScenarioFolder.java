@@ -103,7 +103,8 @@ final class ScenarioFolder {
      */
     String save(String name, byte[] text, String base) throws Refused {
         Path file = file(name);
-        synchronized (this) {
+        // The file lock is between processes; within this one it would be refused and not waited for.
+        synchronized (ScenarioFolder.class) {
             try (FileChannel channel = FileChannel.open(
                             folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {

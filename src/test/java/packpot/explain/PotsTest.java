@@ -20,7 +20,10 @@ import packpot.solver.SolveLimits;
 
 /** Dogs parted over pots. */
 class PotsTest {
-    private static final double GAP = 0.002;
+    private static final double GAP = 0.0005;
+    /** The second pot begins with the packs that the first one opened, and first pots of one cost open other packs. */
+    private static final double SAME_COST_PERCENT = 0.6;
+
     private static final SolveLimits LIMITS = new SolveLimits(200, GAP);
     private static final Household HOUSEHOLD =
             Demo.planned(Demo.file("growing-puppy")).household();
@@ -118,7 +121,9 @@ class PotsTest {
         List<Pots.UpTo> other = find(HOUSEHOLD.withDogs(dogs));
         for (int pots = 1; pots <= 2; pots++) {
             assertThat(way(other, pots).cost())
-                    .isCloseTo(way(found, pots).cost(), org.assertj.core.data.Percentage.withPercentage(100 * 3 * GAP));
+                    .isCloseTo(
+                            way(found, pots).cost(),
+                            org.assertj.core.data.Percentage.withPercentage(SAME_COST_PERCENT));
         }
     }
 
@@ -131,7 +136,7 @@ class PotsTest {
             assertThat(way(doubled, pots).cost())
                     .isCloseTo(
                             2 * way(found, pots).cost(),
-                            org.assertj.core.data.Percentage.withPercentage(100 * 3 * GAP));
+                            org.assertj.core.data.Percentage.withPercentage(SAME_COST_PERCENT));
         }
     }
 

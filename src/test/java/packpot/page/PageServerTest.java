@@ -362,7 +362,7 @@ class PageServerTest {
         assertThat(answer.path("summary").asText())
                 .isEqualTo(String.format(
                         java.util.Locale.US,
-                        "$%.2f a day",
+                        "€%.2f a day",
                         planned.plan().cost().perDay()));
         HttpResponse<String> sheets = send(
                 "GET",

@@ -96,8 +96,8 @@ class BagScheduleTest {
 
     @Test
     void bagsAreNamedInRuns() {
-        assertThat(Bags.words(List.of(4))).isEqualTo("bag 4");
-        assertThat(Bags.words(List.of(4, 5))).isEqualTo("bags 4 and 5");
-        assertThat(Bags.words(List.of(4, 5, 6, 7, 9, 12, 13))).isEqualTo("bags 4 to 7, 9, 12 and 13");
+        assertThat(Bags.words(List.of(4))).hasToString("bag 4");
+        assertThat(Bags.words(List.of(4, 5))).hasToString("bags 4 and 5");
+        assertThat(Bags.words(List.of(4, 5, 6, 7, 9, 12, 13))).hasToString("bags 4 to 7, 9, 12 and 13");
     }
 }
