@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import packpot.audit.Finding;
 import packpot.audit.RecipeAudit;
@@ -59,6 +61,37 @@ final class Answers {
         return new ScenarioReader(knowledge, LocalDate.now(ZoneId.systemDefault()));
     }
 
+    /** A plan that is made before anybody asks. */
+    private record Ahead(String hash, Future<?> made) {}
+
+    private volatile @Nullable Ahead ahead;
+
+    /** Begins to plan what a page is about to ask for; what is wrong with it is told to the page. */
+    void planAhead(String name, String scenario, Work.Job job, ExecutorService threads) {
+        String hash = ScenarioFolder.hash(bytes(scenario));
+        ahead = new Ahead(hash, threads.submit(() -> {
+            try {
+                return planned(hash, reader().read(name, bytes(scenario)), job);
+            } catch (ScenarioException toldToThePage) {
+                return hash;
+            }
+        }));
+    }
+
+    /** Waits for a plan that is being made already. */
+    private void awaitAhead(String hash) {
+        Ahead made = ahead;
+        if (made != null && made.hash().equals(hash)) {
+            try {
+                made.made().get();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            } catch (ExecutionException e) {
+                // It is made anew, and fails again where that can be told.
+            }
+        }
+    }
+
     /** Where the lines of an answer go. */
     interface Lines {
         void line(Object value) throws IOException;
@@ -76,17 +109,17 @@ final class Answers {
         }
         job.now("Planning");
         String hash = ScenarioFolder.hash(bytes(question.scenario()));
-        CompletableFuture<Planner.Result> whole = CompletableFuture.supplyAsync(() -> planned(hash, household, job));
+        awaitAhead(hash);
         if (plans.of(hash).isEmpty()) {
             // What a person changes leaves most of the foods in the pot; a plan with these is there long before the
             // best is.
             Optional<Planner.Result.Planned> first =
                     plans.last().flatMap(similar -> new Planner(knowledge, job.solver()).atOnce(similar, household));
-            if (first.isPresent() && !whole.isDone()) {
+            if (first.isPresent()) {
                 lines.line(shown(question, first.get(), hash, true, job));
             }
         }
-        Planner.Result result = whole.join();
+        Planner.Result result = planned(hash, household, job);
         if (result instanceof Planner.Result.NoPlan none) {
             noPlan(none, job, lines);
             return;

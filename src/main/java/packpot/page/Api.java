@@ -51,6 +51,15 @@ final class Api {
         solving.shutdownNow();
     }
 
+    /** Begins to plan a file that is about to be opened. */
+    void planAhead(String name) {
+        try {
+            answers.planAhead(name, folder.open(name).text(), work.begin("ahead"), solving);
+        } catch (Refused toldToThePage) {
+            // Whoever opens it is told.
+        }
+    }
+
     void answer(String what, byte[] body, Query query, Reply reply) throws IOException, Refused {
         switch (what) {
             case "GET /api/start" -> reply.json(200, start());

@@ -65,9 +65,12 @@ public final class PageServer implements AutoCloseable {
     /**
      * The address of the page, with the token of this start.
      *
-     * @param file that it opens first; null for the list of them
+     * @param file that it opens first, which begins to be planned; null for the list of them
      */
     public URI address(@Nullable String file) {
+        if (file != null) {
+            api.planAhead(file);
+        }
         String query = "token=" + guard.token()
                 + (file == null
                         ? ""

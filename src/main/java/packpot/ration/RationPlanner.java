@@ -29,6 +29,8 @@ public final class RationPlanner {
 
     /** A search may begin with a ration that is so much too dear. */
     private static final double NO_BOUND = 0;
+    /** A plan that stands for a moment alone may cost a little more than need be. */
+    private static final double FIRST_GAP = 0.02;
 
     private static final double START_GAP = 5e-3;
 
@@ -36,7 +38,8 @@ public final class RationPlanner {
     /** More than it ever takes: what is broken off on a busy machine could cost far more than need be. */
     private static final double MEASURE_SECONDS = 20;
 
-    private static final double MEASURE_GAP = 1e-5;
+    /** Of the gap that the whole plan is proved to. */
+    private static final double MEASURE_SHARE_OF_GAP = 0.1;
     /** As far as the energy band can take up. */
     private static final double SETTLED = 5e-3;
 
@@ -137,8 +140,8 @@ public final class RationPlanner {
         if (!start.hasValues()) {
             return Optional.empty();
         }
-        Solution measured = measured(household, model, start, START_GAP);
-        Amounts amounts = model.amounts(measured, NO_BOUND, START_GAP, start.seconds() + measured.seconds());
+        Solution measured = measured(household, model, start, FIRST_GAP);
+        Amounts amounts = model.amounts(measured, NO_BOUND, FIRST_GAP, start.seconds() + measured.seconds());
         return Optional.of(new Outcome.Found(amounts, model, start));
     }
 
@@ -177,8 +180,8 @@ public final class RationPlanner {
         Solution best = found;
         double round = household.rules().foodRoundingGrams();
         for (double grams : new double[] {round, household.rules().oilRoundingGrams()}) {
-            Solution measured =
-                    solver.solve(model.measured(found, grams), new SolveLimits(MEASURE_SECONDS, MEASURE_GAP));
+            Solution measured = solver.solve(
+                    model.measured(found, grams), new SolveLimits(MEASURE_SECONDS, gap * MEASURE_SHARE_OF_GAP));
             if (measured.hasValues()) {
                 best = measured;
                 if (within(model, measured, found.bound(), gap)) {

@@ -189,7 +189,7 @@ function newFile() {
 
 // What follows what
 
-const QUICK_MS = 60;
+const QUICK_MS = 8;
 let soon = null;
 
 function planSoon() {

@@ -50,7 +50,7 @@ class PageBenchmark {
         {"kitchen.days", "13"}, {"kitchen.freezer.volume", "6 cu ft"}, {"pantry[4].outOfStock", ""},
         {"pantry[4].outOfStock", ""}, {"dogs[0].weight", "64 lb"}, {"dogs[1].weight", "20 lb"},
         {"pantry[11].outOfStock", ""}, {"pantry[1].price", "$9.90"}, {"pantry[1].price", "$7.10"},
-        {"dogs[2].weight", "10.5 lb"}, {"pantry[7].price", "$5.00"}, {"pantry[12].outOfStock", ""},
+        {"dogs[2].weight", "10.5 lb"}, {"pantry[7].price", "$5.00"}, {"pantry[19].price", "$8.00"},
         {"kitchen.freezer.volume", "7 cu ft"}, {"dogs[1].treats", "60 kcal"}, {"dogs[0].weight", "72 lb"},
         {"pantry[3].outOfStock", ""}, {"pantry[8].price", "$3.90"}, {"kitchen.mostBags", "44"},
         {"dogs[0].weight", "68 lb"}, {"pantry[10].price", "$2.20"}, {"margin", "6 %"}
@@ -59,37 +59,44 @@ class PageBenchmark {
     @Test
     void fromAChangeToTheNewPlanOnTheScreen(@TempDir Path folder) throws Exception {
         Files.copy(Demo.file("three-adults"), folder.resolve("home.json"));
-        try (PageServer server = PageServer.start(folder, 0, Demo.knowledge());
-                Browser page = Browser.start(false)) {
-            long opened = System.nanoTime();
-            page.open(server.address("home.json").toString());
-            page.await("a plan", () -> !page.all("#plan-body .strike").isEmpty());
-            System.out.printf(Locale.ROOT, "first plan on the screen: %.2f s%n", (System.nanoTime() - opened) / 1e9);
-            page.planned();
-            Object weight = page.script("return performance.getEntriesByType('resource')"
-                    + ".concat(performance.getEntriesByType('navigation'))"
-                    + ".reduce((sum, each) => sum + each.transferSize, 0)");
-            System.out.printf(Locale.ROOT, "sent to the page, first plan included: %s bytes%n", weight);
-            for (int i = 0; i < WARM_UP; i++) {
-                page.scriptLater(CHANGE, "dogs[0].weight", (60 + i) + " lb");
+        try (PageServer server = PageServer.start(folder, 0, Demo.knowledge())) {
+            // As the command does it: the plan is begun while the browser starts.
+            String address = server.address("home.json").toString();
+            try (Browser page = Browser.start(false)) {
+                measure(page, address);
             }
-            List<Double> first = new ArrayList<>();
-            List<Double> last = new ArrayList<>();
-            for (String[] change : CHANGES) {
-                Map<?, ?> times = (Map<?, ?>) page.scriptLater(CHANGE, change[0], change[1]);
-                first.add(((Number) times.get("first")).doubleValue());
-                last.add(((Number) times.get("last")).doubleValue());
-                System.out.printf(
-                        Locale.ROOT,
-                        "%-28s %-10s %5.0f %5.0f ms%n",
-                        change[0],
-                        change[1],
-                        first.get(first.size() - 1),
-                        last.get(last.size() - 1));
-            }
-            told("first plan, checked", first);
-            told("proved plan", last);
         }
+    }
+
+    private static void measure(Browser page, String address) throws Exception {
+        long opened = System.nanoTime();
+        page.open(address);
+        page.await("a plan", () -> !page.all("#plan-body .strike").isEmpty());
+        System.out.printf(Locale.ROOT, "first plan on the screen: %.2f s%n", (System.nanoTime() - opened) / 1e9);
+        page.planned();
+        Object weight = page.script("return performance.getEntriesByType('resource')"
+                + ".concat(performance.getEntriesByType('navigation'))"
+                + ".reduce((sum, each) => sum + each.transferSize, 0)");
+        System.out.printf(Locale.ROOT, "sent to the page, first plan included: %s bytes%n", weight);
+        for (int i = 0; i < WARM_UP; i++) {
+            page.scriptLater(CHANGE, "dogs[0].weight", (60 + i) + " lb");
+        }
+        List<Double> first = new ArrayList<>();
+        List<Double> last = new ArrayList<>();
+        for (String[] change : CHANGES) {
+            Map<?, ?> times = (Map<?, ?>) page.scriptLater(CHANGE, change[0], change[1]);
+            first.add(((Number) times.get("first")).doubleValue());
+            last.add(((Number) times.get("last")).doubleValue());
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-28s %-10s %5.0f %5.0f ms%n",
+                    change[0],
+                    change[1],
+                    first.get(first.size() - 1),
+                    last.get(last.size() - 1));
+        }
+        told("first plan, checked", first);
+        told("proved plan", last);
     }
 
     private static void told(String what, List<Double> times) {
