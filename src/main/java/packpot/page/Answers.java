@@ -35,6 +35,7 @@ import packpot.household.RecipeScenario;
 import packpot.household.ScenarioChanges;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
+import packpot.plan.Plan;
 import packpot.solver.SolveLimits;
 import packpot.units.Show;
 
@@ -184,12 +185,21 @@ final class Answers {
         try {
             Household household = reader().read(question.name(), bytes(kept));
             Planner.Result before = planned(ScenarioFolder.hash(bytes(kept)), household, job);
-            return before instanceof Planner.Result.Planned old && old.verdict().passed()
+            // A change of what is no part of a plan, such as a recipe to check, leaves nothing to compare.
+            return before instanceof Planner.Result.Planned old
+                            && old.verdict().passed()
+                            && !isSame(old.plan(), planned.plan())
                     ? fragments.compared(PlanComparison.of(old, planned, true, MOVED_SHARE), planned.household())
                     : "";
         } catch (ScenarioException keptHasFaults) {
             return "";
         }
+    }
+
+    private static boolean isSame(Plan one, Plan other) {
+        return one.pot().equals(other.pot())
+                && one.shopping().equals(other.shopping())
+                && one.dogs().equals(other.dogs());
     }
 
     /** Why there is no plan and what would mend it, each mend with the edits that make it. */
