@@ -34,10 +34,10 @@ import picocli.CommandLine.Spec;
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
-            "0:ended by Ctrl-C",
             "1:a fault of the program",
             "2:the command was used wrongly, or the port is in use",
-            "7:the folder cannot be read or written"
+            "7:the folder cannot be read or written",
+            "130:ended by Ctrl-C"
         },
         footerHeading = "%nExample:%n",
         footer = {"  packpot page scenarios", "  packpot page scenarios/three-adults.json --no-browser --port 8642"})
