@@ -25,6 +25,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(90);
     private static final int MOST_TABS = 600;
+    private static final int MOST_TRIALS = 20;
     private static final JsonMapper JSON = new JsonMapper();
 
     private final ChromeDriver driver;
@@ -104,7 +105,20 @@ final class Browser implements AutoCloseable {
     }
 
     String text(String css) {
-        return one(css).getText();
+        return there(css, WebElement::getText);
+    }
+
+    /** What is said of an element; one that is built anew in that moment is looked for again. */
+    private <T> T there(String css, java.util.function.Function<WebElement, T> look) {
+        for (int i = 0; ; i++) {
+            try {
+                return look.apply(one(css));
+            } catch (org.openqa.selenium.StaleElementReferenceException e) {
+                if (i == MOST_TRIALS) {
+                    throw e;
+                }
+            }
+        }
     }
 
     /** The plan in a few words, which is shown on a phone alone. */
@@ -113,9 +127,11 @@ final class Browser implements AutoCloseable {
     }
 
     void click(String css) {
-        WebElement element = one(css);
-        script("arguments[0].scrollIntoView({block: 'center'})", element);
-        element.click();
+        there(css, element -> {
+            script("arguments[0].scrollIntoView({block: 'center'})", element);
+            element.click();
+            return element;
+        });
     }
 
     void step(String id) {
@@ -124,10 +140,12 @@ final class Browser implements AutoCloseable {
 
     /** Types into the field of a path as faults name it, and leaves it. */
     void type(String path, String text) {
-        WebElement field = one("[data-path='" + path + "']");
-        script("arguments[0].scrollIntoView({block: 'center'})", field);
-        field.clear();
-        field.sendKeys(text, org.openqa.selenium.Keys.TAB);
+        there("[data-path='" + path + "']", field -> {
+            script("arguments[0].scrollIntoView({block: 'center'})", field);
+            field.clear();
+            field.sendKeys(text, org.openqa.selenium.Keys.TAB);
+            return field;
+        });
     }
 
     /** Finds a food, adds it, and gives its price and pack. */

@@ -66,8 +66,9 @@ class PageTest {
             page.await("a plan", () -> !page.all("#plan-body .strike").isEmpty());
             assertThat(page.violations()).isEmpty();
 
+            page.planned();
             String first = page.summary();
-            String protein = page.one("#plan-body tbody th").getText();
+            String protein = page.text("#plan-body tbody th");
             page.click("#plan-body .strike");
             page.await(
                     "the plan without " + protein,
@@ -86,6 +87,7 @@ class PageTest {
             assertThat(page.violations()).isEmpty();
             page.click("[data-mend]:not([disabled])");
             page.await("the mended plan", () -> !page.all("#plan-body .strike").isEmpty());
+            page.planned();
 
             page.click("#save");
             page.await("saved", () -> page.text("#saved").equals("saved"));
