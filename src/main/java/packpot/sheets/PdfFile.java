@@ -16,24 +16,28 @@ public final class PdfFile {
     private static final int MOST_UNKNOWN = 20;
     private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
 
-    private static final String SMALL_PAGE =
-            "<html><head><style>b { font-family: 'DejaVu Sans' } table { width: 100% }</style></head><body>"
-                    + "<table><tr><th>one</th><td><b>two</b></td></tr></table><ul><li>three</li></ul>"
-                    + "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9' font-family='DejaVu Sans'>"
-                    + "<text x='0' y='9'>four</text><circle cx='4' cy='4' r='2' fill='#0072b2'/>"
-                    + "<rect x='1' y='1' width='3' height='3' fill='#d55e00'/></svg></body></html>";
+    /** As often as a page is set while a plan is searched; more makes the setting no faster. */
+    private static final int MOST_TRIALS = 8;
+
+    private static final int TRIAL_ROWS = 120;
+    private static final int TRIAL_PICTURES = 12;
+
+    private static volatile boolean wanted;
 
     private PdfFile() {}
 
     /**
-     * Sets a page that nobody sees, beside whatever the caller does first: most of the time that a PDF takes is the loading
-     * of fonts and classes.
+     * Sets a page that nobody sees, again and again until one is wanted, beside whatever the caller does first: most of the
+     * time that a PDF takes is the loading of fonts and classes and the compiling of what runs often.
      */
     public static void getReady() {
         Thread ready = new Thread(
                 () -> {
                     try {
-                        of(SMALL_PAGE);
+                        String page = trialPage();
+                        for (int i = 0; i < MOST_TRIALS && !wanted; i++) {
+                            set(page);
+                        }
                     } catch (IOException | RuntimeException e) {
                         // Whoever sets a page of his own is told.
                     }
@@ -49,6 +53,24 @@ public final class PdfFile {
      * @throws IOException when the page cannot be set
      */
     public static byte[] of(String html) throws IOException {
+        wanted = true;
+        return set(html);
+    }
+
+    /** A page with what sheets have much of: rows of tables, and pictures. */
+    private static String trialPage() {
+        return "<html><head><style>" + Sheets.file("base.css") + "</style></head><body><h2>one</h2><table>"
+                + "<tr><th scope='row'>two</th><td class='n'><b>3.4</b></td><td class='n'>5</td><td>six</td></tr>"
+                        .repeat(TRIAL_ROWS)
+                + "</table><ul><li>seven</li></ul>"
+                + ("<svg xmlns='http://www.w3.org/2000/svg' width='90' height='9' font-family='DejaVu Sans'>"
+                                + "<text x='0' y='9'>eight</text><circle cx='4' cy='4' r='2' fill='#0072b2'/>"
+                                + "<rect x='1' y='1' width='3' height='3' fill='#d55e00'/></svg>")
+                        .repeat(TRIAL_PICTURES)
+                + "</body></html>";
+    }
+
+    private static byte[] set(String html) throws IOException {
         XRLog.setLoggingEnabled(false);
         OwnFonts.install();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
