@@ -108,7 +108,6 @@ final class Api {
         start.put("folder", folder.folder().toString());
         start.put("files", folder.names());
         start.put("scenario", ModelFiles.json("scenario.schema.json"));
-        start.put("recipe", ModelFiles.json("recipe.schema.json"));
         JsonNode shape = ModelFiles.json("shape.json");
         start.put("shape", shape);
         List<Object> foods = new ArrayList<>();

@@ -1,6 +1,5 @@
 package packpot.page;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,8 +8,8 @@ import packpot.explain.Mend;
 import packpot.explain.MendEdits;
 import packpot.explain.RecipeMend;
 import packpot.explain.WhyNot;
-import packpot.household.Edit;
 import packpot.plan.Plan;
+import packpot.report.WhyNotReport;
 import packpot.units.Show;
 
 /** What pressing the button of a mend does to the scenario. */
@@ -23,21 +22,10 @@ final class Mends {
         List<Object> all = new ArrayList<>();
         for (Mend mend : answer.mends()) {
             all.add(edits.of(mend).orElse(List.of()).stream()
-                    .map(Mends::operation)
+                    .map(WhyNotReport::data)
                     .toList());
         }
         return all;
-    }
-
-    private static Map<String, Object> operation(Edit edit) {
-        Map<String, Object> operation = new LinkedHashMap<>();
-        operation.put("op", edit.op().key());
-        operation.put("path", edit.path());
-        JsonNode value = edit.value();
-        if (value != null) {
-            operation.put("value", value);
-        }
-        return operation;
     }
 
     /** The foods of each mended recipe with their amounts, in the order of the mends; none for a mend that failed. */

@@ -246,7 +246,8 @@ public final class WhyNotReport {
         return data;
     }
 
-    private static Map<String, Object> data(Edit edit) {
+    /** One edit of a mend as an operation of a JSON Patch. */
+    public static Map<String, Object> data(Edit edit) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("op", edit.op().key());
         data.put("path", edit.path());

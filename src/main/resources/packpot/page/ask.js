@@ -55,10 +55,6 @@ export function link(path, fields) {
 
 const running = new Map();
 
-export function isRunning(kind) {
-  return running.has(kind);
-}
-
 export function stop(kind) {
   running.get(kind)?.abort();
   running.delete(kind);

@@ -2,7 +2,7 @@
 
 import { ask, link, Refused, stop } from './ask.js';
 import { patch, replace, set, store } from './store.js';
-import { h, pathWords, placeFaults, showFaults } from './form.js';
+import { h, placeFaults, showFaults } from './form.js';
 
 const $ = (id) => document.getElementById(id);
 let kept = null;
@@ -213,5 +213,3 @@ export function listen() {
     }
   });
 }
-
-export { pathWords };

@@ -1,6 +1,6 @@
 // The scenario on the page: its document, what can be undone, and the unsaved work that the server keeps.
 
-import { json, page, Refused } from './ask.js';
+import { json, Refused } from './ask.js';
 
 const KEEP_AFTER_MS = 250;
 const SAME_EDIT_MS = 1200;
@@ -242,5 +242,3 @@ export async function save(name = store.name, base = store.version) {
   }
   tell('saved');
 }
-
-export { page };
