@@ -6,8 +6,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import packpot.search.Search;
 import packpot.solver.LinearModel;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
@@ -23,7 +23,7 @@ public final class SharedSolver implements Solver {
     private static final double LEAST_SECONDS = 30;
     private static final Map<ByteBuffer, Solution> PROVED = new ConcurrentHashMap<>();
 
-    private final Solver solver = new OrToolsSolver();
+    private final Solver solver = new Search();
 
     @Override
     public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {

@@ -10,7 +10,7 @@ import packpot.household.ScenarioException;
 import packpot.report.AlternativesReport;
 import packpot.report.JsonReport;
 import packpot.report.TextReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -79,7 +79,7 @@ final class AlternativesCommand extends ScenarioCommand {
             throw wrongUse("--show is from 1 to " + plans + ", as --plans says");
         }
         double share = share();
-        OrToolsSolver solver = new OrToolsSolver();
+        Search solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         Alternatives.Result result = Progress.during(

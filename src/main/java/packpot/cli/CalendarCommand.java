@@ -15,7 +15,7 @@ import packpot.plan.FeedingCalendar;
 import packpot.plan.Plan;
 import packpot.report.CalendarFile;
 import packpot.report.CalendarReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
@@ -63,7 +63,7 @@ final class CalendarCommand extends ScenarioCommand {
             checkFile("--ics", file);
         }
         SolveLimits limits = limits(search.seconds(), search.gapPercent());
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         Planner.Result result =

@@ -14,7 +14,7 @@ import packpot.household.ScenarioException;
 import packpot.household.SwapReader;
 import packpot.report.JsonReport;
 import packpot.report.RecipeReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
@@ -117,7 +117,7 @@ final class CheckCommand extends ScenarioCommand {
         if (shown != null && (noMends || !swaps.isEmpty())) {
             throw wrongUse("--show prints a mend in full, and goes with neither --no-mends nor --swap");
         }
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         RecipeScenario read = Scenarios.reader(knowledge).readWithRecipe(scenario(), recipe);
         double band = bandPercent / 100;

@@ -6,7 +6,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.DriversReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -48,7 +48,7 @@ final class DriversCommand extends ScenarioCommand {
     @Override
     Integer answer() throws ScenarioException, OutputException {
         timeLimit(seconds);
-        OrToolsSolver solver = new OrToolsSolver();
+        Search solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         CostDrivers.Result result = Progress.during(

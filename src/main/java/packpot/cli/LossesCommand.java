@@ -6,7 +6,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.LossesReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
@@ -41,7 +41,7 @@ final class LossesCommand extends ScenarioCommand {
     @Override
     Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(search.seconds(), search.gapPercent());
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         AtomicInteger all = new AtomicInteger();

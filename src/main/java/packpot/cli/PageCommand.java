@@ -12,7 +12,6 @@ import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import packpot.household.Knowledge;
 import packpot.page.PageServer;
-import packpot.solver.OrToolsSolver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -77,8 +76,6 @@ final class PageCommand implements Callable<Integer> {
         if (opened == null || !Files.isDirectory(opened)) {
             throw wrongUse("there is no folder " + folder + "; make it first, or name another", null);
         }
-        // Its library loads while the data are read and the browser starts.
-        OrToolsSolver loading = new OrToolsSolver();
         PrintWriter out = spec.commandLine().getOut();
         try (PageServer server = PageServer.start(opened, port, Knowledge.load())) {
             URI address = server.address(oneFile ? String.valueOf(folder.getFileName()) : null);
@@ -100,8 +97,6 @@ final class PageCommand implements Callable<Integer> {
             throw new OutputException("The page cannot be served from " + opened + ": " + e.getMessage(), e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-        } finally {
-            loading.cancel();
         }
         return ExitCode.DONE;
     }

@@ -12,7 +12,7 @@ import packpot.plan.Plan;
 import packpot.report.JsonReport;
 import packpot.report.TextReport;
 import packpot.report.WhyNotReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.units.Show;
@@ -49,7 +49,7 @@ final class PlanCommand extends ScenarioCommand {
     @Override
     Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(search.seconds(), search.gapPercent());
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         Planner.Result result =

@@ -8,7 +8,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.PotsReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
@@ -72,7 +72,7 @@ final class PotsCommand extends ScenarioCommand {
             range("--show", part, 1, most);
         }
         SolveLimits limits = limits(seconds, gapPercent);
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         if (household.dogs().size() > Pots.MOST_DOGS) {

@@ -18,7 +18,7 @@ import packpot.plan.FeedingCalendar;
 import packpot.report.CalendarFile;
 import packpot.report.CalendarReport;
 import packpot.report.SessionsReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
@@ -118,7 +118,7 @@ final class SessionsCommand extends ScenarioCommand {
             batch(show, 7 * Horizon.MOST_WEEKS);
         }
         SolveLimits limits = limits(seconds, gapPercent);
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         HorizonScenario scenario = Scenarios.reader(knowledge).readWithHorizon(scenario(), asked);
         AtomicInteger done = new AtomicInteger();

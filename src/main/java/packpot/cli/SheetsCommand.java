@@ -24,13 +24,13 @@ import packpot.report.CalendarReport;
 import packpot.report.JsonReport;
 import packpot.report.OutputFile;
 import packpot.report.OutputFolder;
+import packpot.search.Search;
 import packpot.sheets.LabelSheet;
 import packpot.sheets.Paper;
 import packpot.sheets.PdfFile;
 import packpot.sheets.SheetSource;
 import packpot.sheets.Sheets;
 import packpot.sheets.Tables;
-import packpot.solver.OrToolsSolver;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.words.Texts;
@@ -106,7 +106,7 @@ final class SheetsCommand extends ScenarioCommand {
     Integer answer() throws ScenarioException, OutputException {
         checkTarget();
         SolveLimits limits = limits(search.seconds(), search.gapPercent());
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         Household household = household(knowledge);
         Texts texts = texts(household);

@@ -17,7 +17,7 @@ import packpot.household.ScenarioException;
 import packpot.report.JsonReport;
 import packpot.report.TextReport;
 import packpot.report.WhatIfReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.units.Price;
@@ -118,7 +118,7 @@ final class WhatIfCommand extends ScenarioCommand {
         checkOptions();
         List<Change.Question> questions = changes.questions();
         int shown = shown(questions.size());
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         ScenarioChanges changed = Scenarios.changes(knowledge, scenario());
         if (fedDays > 0 && fedDays >= changed.unchanged().kitchen().days()) {

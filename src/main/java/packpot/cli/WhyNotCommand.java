@@ -14,7 +14,7 @@ import packpot.household.EditableScenario;
 import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.WhyNotReport;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.Solver;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -89,7 +89,7 @@ final class WhyNotCommand extends ScenarioCommand {
     Integer answer() throws ScenarioException, OutputException {
         timeLimit(seconds);
         checkApply();
-        Solver solver = new OrToolsSolver();
+        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
         EditableScenario scenario =
                 Scenarios.changes(knowledge, scenario()).scenario(Scenarios.changes(changes), List.of());

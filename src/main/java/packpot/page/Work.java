@@ -2,18 +2,18 @@ package packpot.page;
 
 import java.util.HashMap;
 import java.util.Map;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 
 /** What is being reckoned for each open page: its newest question takes the place of the one before it. */
 final class Work {
 
     /** One question, with a solver of its own, so that ending it ends no other. */
     static final class Job {
-        private final OrToolsSolver solver = new OrToolsSolver();
+        private final Search solver = new Search();
         private volatile String now = "";
         private volatile boolean cancelled;
 
-        OrToolsSolver solver() {
+        Search solver() {
             return solver;
         }
 

@@ -36,6 +36,11 @@ public final class Expression {
         return coefficients.getOrDefault(variable.index(), 0.0);
     }
 
+    /** How many terms there are. */
+    public int size() {
+        return coefficients.size();
+    }
+
     public boolean isEmpty() {
         return coefficients.isEmpty();
     }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param <T> the tag
  */
 public final class LinearModel<T> {
+    private static final double ROW_TOLERANCE = 1e-5;
 
     /** A decision. */
     public static final class Variable {
@@ -159,6 +160,27 @@ public final class LinearModel<T> {
         Expression own = new Expression();
         expression.forEach((v, coefficient) -> own.add(coefficient, variables.get(v.index)));
         return own;
+    }
+
+    /**
+     * Checks values against every row, up to a little of what is added up.
+     *
+     * @param values by index of the variables
+     * @throws SolverException when they break a row
+     */
+    public void check(double[] values) {
+        for (Row<T> row : rows) {
+            double value = row.expression().value(values);
+            double[] size = {1};
+            row.expression()
+                    .forEach((v, coefficient) ->
+                            size[0] = Math.max(size[0], Math.abs(coefficient * values[v.index()])));
+            double slack = ROW_TOLERANCE * size[0];
+            if (value < row.lower() - slack || value > row.upper() + slack) {
+                throw new SolverException("the solver's answer breaks \"" + row.name() + "\": " + value
+                        + " is not within " + row.lower() + " and " + row.upper());
+            }
+        }
     }
 
     public boolean hasIntegers() {

@@ -18,7 +18,6 @@ import packpot.solver.LinearModel.Variable;
  * that their coefficients lie near 1, and what comes back is checked against the model before it is passed on.
  */
 public final class OrToolsSolver implements Solver, LinearSolver {
-    private static final double ROW_TOLERANCE = 1e-5;
     private static final double INTEGER_TOLERANCE = 1e-5;
     /** By how much the cost of values and the cost by prices may differ, as a share. */
     private static final double DUALITY_TOLERANCE = 1e-6;
@@ -38,23 +37,6 @@ public final class OrToolsSolver implements Solver, LinearSolver {
 
     private final Set<MPSolver> running = new HashSet<>();
     private boolean cancelled;
-
-    /** A solver; the native library begins to load at once, beside whatever the caller does first. */
-    public OrToolsSolver() {
-        if (!loaded) {
-            Thread loader = new Thread(OrToolsSolver::loadQuietly, "solver library");
-            loader.setDaemon(true);
-            loader.start();
-        }
-    }
-
-    private static void loadQuietly() {
-        try {
-            load();
-        } catch (SolverException e) {
-            // Whoever solves is told: loading is tried again there.
-        }
-    }
 
     private static void load() {
         if (!loaded) {
@@ -186,7 +168,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         return switch (status) {
             case OPTIMAL, FEASIBLE -> {
                 double[] values = values(model, variables);
-                verify(model, values);
+                model.check(values);
                 double cost = model.objective().value(values);
                 // A linear solver reports no bound of its own; an optimum is its own bound.
                 double bound = model.hasIntegers() ? Math.min(cost, objective.bestBound()) : cost;
@@ -235,7 +217,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
 
     private static <T> LinearSolution priced(LinearModel<T> model, Held held) {
         double[] values = values(model, held.variables());
-        verify(model, values);
+        model.check(values);
         List<Double> duals = new ArrayList<>();
         List<LinearSolution.Basis> rowStatus = new ArrayList<>();
         for (int i = 0; i < held.rows().size(); i++) {
@@ -316,20 +298,5 @@ public final class OrToolsSolver implements Solver, LinearSolver {
             values[v.index()] = Math.min(v.upper(), Math.max(v.lower(), value));
         }
         return values;
-    }
-
-    private static <T> void verify(LinearModel<T> model, double[] values) {
-        for (Row<T> row : model.rows()) {
-            double value = row.expression().value(values);
-            double[] size = {1};
-            row.expression()
-                    .forEach((v, coefficient) ->
-                            size[0] = Math.max(size[0], Math.abs(coefficient * values[v.index()])));
-            double slack = ROW_TOLERANCE * size[0];
-            if (value < row.lower() - slack || value > row.upper() + slack) {
-                throw new SolverException("the solver's answer breaks \"" + row.name() + "\": " + value
-                        + " is not within " + row.lower() + " and " + row.upper());
-            }
-        }
     }
 }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.household.Household;
 import packpot.plan.Plan;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 
 /** Plans that differ at nearly the same cost. */
@@ -26,7 +26,7 @@ class AlternativesTest {
     }
 
     private static Alternatives.Found search(double within, int plans, double seconds) {
-        Alternatives.Result result = new Alternatives(Demo.knowledge(), new OrToolsSolver())
+        Alternatives.Result result = new Alternatives(Demo.knowledge(), new Search())
                 .find(HOUSEHOLD, within, plans, SolveLimits.USUAL, seconds);
         return ((Alternatives.Result.Several) result).found();
     }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import packpot.household.Wish;
+import packpot.search.Search;
 import packpot.solver.Expression;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
@@ -98,7 +99,7 @@ class ClashFinderTest {
         for (int i = 0; i < EACH; i++) {
             LinearModel<Wish> model = model(random);
             Set<Set<String>> smallest = exhaustive(model);
-            ClashFinder.All found = new ClashFinder(model, new OrToolsSolver(), new TimeBudget(60)).all();
+            ClashFinder.All found = new ClashFinder(model, new Search(), new TimeBudget(60)).all();
             Set<String> used = new HashSet<>();
             for (ClashFinder.Found clash : found.clashes()) {
                 Set<String> sentences = clash.demands().stream()

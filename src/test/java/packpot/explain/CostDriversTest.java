@@ -22,7 +22,7 @@ import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.plan.Plan;
 import packpot.ration.Lever;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.solver.Variant;
@@ -30,7 +30,7 @@ import packpot.solver.Variant;
 /** What drives the cost of the demo whose freezer is full, each claim tried by planning or solving again. */
 class CostDriversTest {
     private static final Solver SOLVER = new SharedSolver();
-    private static final OrToolsSolver UNSHARED = new OrToolsSolver();
+    private static final Search UNSHARED = new Search();
     private static final Household HOUSEHOLD = Demo.read(Demo.text(Demo.file("tiny-freezer")));
     private static final SolveLimits LIMITS = new SolveLimits(60, 2e-4);
     private static final double SECONDS = 240;

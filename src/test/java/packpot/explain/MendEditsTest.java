@@ -24,7 +24,7 @@ import packpot.household.PantryItem;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
 import packpot.household.Shape;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 
 /** Mends of scenarios without a plan, taken over into the scenario's file and read back from it. */
@@ -80,7 +80,7 @@ class MendEditsTest {
                 .findFirst()
                 .orElseThrow();
         Household read = read(name, all.of(mend).orElseThrow());
-        assertThat(new Planner(KNOWLEDGE, new OrToolsSolver()).plan(read, new SolveLimits(60, Repair.PLAN_GAP)))
+        assertThat(new Planner(KNOWLEDGE, new Search()).plan(read, new SolveLimits(60, Repair.PLAN_GAP)))
                 .isInstanceOfSatisfying(Planner.Result.Planned.class, again -> {
                     assertThat(again.verdict().passed()).isTrue();
                     assertThat(again.plan().cost().perDay())

@@ -22,13 +22,13 @@ import packpot.household.Recipes;
 import packpot.household.ScenarioException;
 import packpot.household.Wish;
 import packpot.plan.Plan;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 
 class RecipeMenderTest {
     private static final SolveLimits LIMITS = new SolveLimits(30, 0.01);
     private static final double BAND = 0.25;
-    private static final RecipeMender MENDER = new RecipeMender(Recipes.KNOWLEDGE, new OrToolsSolver(), BAND);
+    private static final RecipeMender MENDER = new RecipeMender(Recipes.KNOWLEDGE, new Search(), BAND);
 
     /** Meat, egg, liver, rice, vegetables: short of calcium, zinc and more, but of nothing that only other foods bring. */
     private static final String FAIR = """
@@ -141,7 +141,7 @@ class RecipeMenderTest {
     @Test
     void aNarrowerBandIsNoCheaper() {
         RecipeMend.Outcome.Planned wide = planned(RecipeMend.Way.CHEAPEST_ALIKE, fair);
-        RecipeMend.Outcome narrow = new RecipeMender(Recipes.KNOWLEDGE, new OrToolsSolver(), 0.15)
+        RecipeMend.Outcome narrow = new RecipeMender(Recipes.KNOWLEDGE, new Search(), 0.15)
                 .mend(RecipeMend.Way.CHEAPEST_ALIKE, fair, LIMITS)
                 .outcome();
         assertThat(narrow)

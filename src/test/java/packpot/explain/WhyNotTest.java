@@ -26,6 +26,7 @@ import packpot.household.Wish;
 import packpot.needs.Needs;
 import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
+import packpot.search.Search;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
 import packpot.solver.OrToolsSolver;
@@ -69,7 +70,7 @@ class WhyNotTest {
 
     static WhyNot.Answer answer(String name) {
         return ANSWERS.computeIfAbsent(
-                name, key -> new WhyNot(KNOWLEDGE, new OrToolsSolver()).explain(household(key), SECONDS, says -> {}));
+                name, key -> new WhyNot(KNOWLEDGE, new Search()).explain(household(key), SECONDS, says -> {}));
     }
 
     private static WhyNot.Answer.NoPlan noPlan(String name) {
@@ -205,7 +206,7 @@ class WhyNotTest {
         assertThat(bags).isNotNull();
         Household oneLess = household("bags");
         oneLess = oneLess.withKitchen(oneLess.kitchen().withMostBags(bags - 1));
-        assertThat(new Planner(KNOWLEDGE, new OrToolsSolver()).plan(oneLess, new SolveLimits(60, 1)))
+        assertThat(new Planner(KNOWLEDGE, new Search()).plan(oneLess, new SolveLimits(60, 1)))
                 .isInstanceOf(Planner.Result.NoPlan.class);
     }
 

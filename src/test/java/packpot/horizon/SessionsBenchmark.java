@@ -12,7 +12,7 @@ import packpot.household.HorizonScenario;
 import packpot.household.Household;
 import packpot.household.ScenarioException;
 import packpot.household.ScenarioReader;
-import packpot.solver.OrToolsSolver;
+import packpot.search.Search;
 import packpot.solver.SolveLimits;
 
 /**
@@ -24,7 +24,7 @@ class SessionsBenchmark {
 
     @Test
     void table() throws ScenarioException {
-        Sessions sessions = new Sessions(Demo.knowledge(), new OrToolsSolver());
+        Sessions sessions = new Sessions(Demo.knowledge(), new Search());
         System.out.println("| cook days | weeks | dogs | seconds | proved within | seconds per cook day and dog |");
         System.out.println("| --- | --- | --- | --- | --- | --- |");
         for (int dogs : new int[] {1, 3, 5}) {

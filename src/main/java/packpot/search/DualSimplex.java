@@ -1,0 +1,226 @@
+package packpot.search;
+
+/**
+ * The dual simplex method: reduced costs stay right while broken bounds are mended one by one, so that few steps suffice after
+ * a bound was moved. A step passes by the breakpoints at which a variable can go to its other bound. After A. Koberstein, The
+ * dual simplex method, techniques for a fast and stable implementation (2005), chapters 3 and 6.
+ */
+final class DualSimplex {
+    /** How a solve ended. */
+    enum End {
+        OPTIMAL,
+        /** There is no solution: reckoned from the program itself. */
+        IMPOSSIBLE,
+        /** No solution costs less than the figure that was given: reckoned from the program itself. */
+        DEAR,
+        /** The steps that were granted are used up. */
+        LIMIT,
+        /** Digits were lost that could not be won back. */
+        LOST
+    }
+
+    private static final int MOST_REBUILDS = 4;
+    private static final double SMALL_PIVOT = 1e-4;
+    private static final double FIRMER = 100;
+
+    private final Dictionary dictionary;
+    private final int[] candidates;
+    private final double[] ratios;
+    private long steps;
+    /** The row that nothing mends. */
+    private int stuck;
+
+    DualSimplex(Dictionary dictionary) {
+        this.dictionary = dictionary;
+        candidates = new int[dictionary.columns];
+        ratios = new double[dictionary.columns];
+    }
+
+    Dictionary dictionary() {
+        return dictionary;
+    }
+
+    /** Steps taken so far; each takes a moment that grows with the rows that are present. */
+    long steps() {
+        return steps;
+    }
+
+    /**
+     * Solves from where the dictionary stands.
+     *
+     * @param dear a cost at which nobody wants to know more
+     */
+    End solve(double dear, long mostSteps) {
+        long last = steps + mostSteps;
+        double limit = dear;
+        int rebuilds = 0;
+        while (true) {
+            End end = mend(limit, last);
+            boolean doubtful = switch (end) {
+                case IMPOSSIBLE -> !Certificate.provesImpossible(dictionary, stuck);
+                case DEAR -> Certificate.bound(dictionary) < dear;
+                case OPTIMAL -> !dictionary.isExact(dictionary.values());
+                case LIMIT, LOST -> false;
+            };
+            if (doubtful) {
+                if (rebuilds++ < MOST_REBUILDS) {
+                    dictionary.rebuild();
+                } else if (end == End.DEAR) {
+                    limit = Double.POSITIVE_INFINITY;
+                } else {
+                    return End.LOST;
+                }
+            } else if (end != End.OPTIMAL || !dictionary.addBroken(dictionary.values())) {
+                return end;
+            }
+        }
+    }
+
+    private End mend(double dear, long last) {
+        while (true) {
+            int row = mostBroken();
+            if (row < 0) {
+                return End.OPTIMAL;
+            }
+            if (dictionary.cost() >= dear) {
+                return End.DEAR;
+            }
+            if (steps >= last) {
+                return End.LIMIT;
+            }
+            boolean rises = dictionary.basicValue[row] < dictionary.lower[dictionary.basic[row]];
+            int enters = entering(row, rises);
+            if (enters < 0) {
+                stuck = row;
+                return End.IMPOSSIBLE;
+            }
+            dictionary.exchange(row, enters, rises);
+            steps++;
+        }
+    }
+
+    private double broken(int row) {
+        int v = dictionary.basic[row];
+        double value = dictionary.basicValue[row];
+        return Math.max(dictionary.lower[v] - value, value - dictionary.upper[v]);
+    }
+
+    /** The basic variable that is farthest beyond a bound, in the length of its row; negative where none is. */
+    private int mostBroken() {
+        int best = -1;
+        double most = 0;
+        for (int i = 0; i < dictionary.count; i++) {
+            double by = broken(i);
+            if (by > Dictionary.FEASIBLE * (1 + Math.abs(dictionary.basicValue[i]))) {
+                double length = 1;
+                for (double a : dictionary.table[i]) {
+                    length += a * a;
+                }
+                double score = by * by / length;
+                if (score > most) {
+                    most = score;
+                    best = i;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Whether a nonbasic variable can move so that a row rises, or falls. */
+    private boolean helps(int j, double coefficient, boolean rises) {
+        int v = dictionary.nonbasic[j];
+        double a = rises ? coefficient : -coefficient;
+        return Math.abs(a) >= Dictionary.PIVOT
+                && dictionary.lower[v] < dictionary.upper[v]
+                && (dictionary.atUpper[v] ? a < 0 : a > 0);
+    }
+
+    /** The place of the variable that enters; on the way, others go to their other bound. Negative where none can. */
+    private int entering(int row, boolean rises) {
+        double[] line = dictionary.table[row];
+        int found = 0;
+        for (int j = 0; j < line.length; j++) {
+            if (helps(j, line[j], rises)) {
+                candidates[found] = j;
+                ratios[found++] = Math.abs(dictionary.reduced[j] / line[j]);
+            }
+        }
+        double distance = broken(row);
+        double left = distance;
+        for (int passed = 0; passed < found; passed++) {
+            // The nearest breakpoint is sought each time: few are passed.
+            int nearest = passed;
+            for (int k = passed + 1; k < found; k++) {
+                nearest = ratios[k] < ratios[nearest] ? k : nearest;
+            }
+            swap(passed, nearest);
+            int j = candidates[passed];
+            int v = dictionary.nonbasic[j];
+            double room = Math.abs(line[j]) * (dictionary.upper[v] - dictionary.lower[v]);
+            if (left - room <= Dictionary.FEASIBLE * (1 + distance)) {
+                return choose(line, passed, found);
+            }
+            left -= room;
+        }
+        return -1;
+    }
+
+    private void swap(int a, int b) {
+        int candidate = candidates[a];
+        candidates[a] = candidates[b];
+        candidates[b] = candidate;
+        double ratio = ratios[a];
+        ratios[a] = ratios[b];
+        ratios[b] = ratio;
+    }
+
+    /** Of those at about the same breakpoint the one that stands firmest. */
+    private int choose(double[] line, int passed, int found) {
+        int best = passed;
+        for (int k = passed; k < found; k++) {
+            boolean near = ratios[k] <= ratios[passed] + Dictionary.DUAL;
+            best = near && firmness(line, k) > firmness(line, best) ? k : best;
+        }
+        int flips = passed;
+        if (firmness(line, best) < SMALL_PIVOT) {
+            // Rather one that is passed, if it stands firmer; then no more than what comes before it is flipped.
+            for (int k = passed - 1; k >= 0; k--) {
+                if (firmness(line, k) >= FIRMER * firmness(line, best)) {
+                    best = k;
+                    flips = k;
+                    break;
+                }
+            }
+        }
+        for (int k = 0; k < flips; k++) {
+            dictionary.flip(candidates[k]);
+        }
+        return candidates[best];
+    }
+
+    private double firmness(double[] line, int candidate) {
+        return Math.abs(line[candidates[candidate]]);
+    }
+
+    /**
+     * By how much the cost rises at least when a basic column is driven to a value, seen from a single step; infinite where it
+     * cannot go there. After N. J. Driebeek, An algorithm for the solution of mixed integer programming problems (1966).
+     */
+    double penalty(int column, double to) {
+        int row = dictionary.row(column);
+        double distance = to - dictionary.basicValue[row];
+        double[] line = dictionary.table[row];
+        double least = Double.POSITIVE_INFINITY;
+        for (int j = 0; j < line.length; j++) {
+            if (helps(j, line[j], distance > 0)) {
+                least = Math.min(least, Math.abs(dictionary.reduced[j] / line[j]));
+            }
+        }
+        return least * Math.abs(distance);
+    }
+
+    /** A solver of its own from where this one stands. */
+    DualSimplex copy() {
+        return new DualSimplex(dictionary.copy());
+    }
+}

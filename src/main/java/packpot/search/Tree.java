@@ -1,0 +1,261 @@
+package packpot.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import packpot.search.DualSimplex.End;
+
+/**
+ * Branch and bound. The search goes down to the nearer side of a whole number and takes up the branch with the lowest bound
+ * whenever it comes to an end. A branch is left only for a bound or an impossibility that is reckoned from the program itself.
+ */
+final class Tree {
+    private static final int DIVE_WITHOUT_SOLUTION = 5;
+    private static final int DIVE_WITH_SOLUTION = 20;
+    private static final double PERTURBATION = 1e-7;
+    /** A bound that lies so far below the cost of its own solution, as a share, has lost digits. */
+    private static final double WEAK = 1e-4;
+
+    private static final long SEED = 1;
+
+    /** How far a column may go. */
+    private record Decision(int column, double low, double high) {}
+
+    /** What is decided beside what the parent has decided. */
+    private record Node(@Nullable Node parent, List<Decision> decisions, double bound, int depth) {}
+
+    /**
+     * How a search ended.
+     *
+     * @param x values of the columns; null where none were found
+     * @param bound nothing costs less
+     * @param complete whether all was searched: the values are within the gap, or there are none
+     * @param lost whether digits were lost, so that another solver should be asked
+     */
+    @SuppressWarnings("ArrayRecordComponent")
+    record Result(double @Nullable [] x, double bound, boolean complete, boolean lost) {}
+
+    private final Compact program;
+    private final double gap;
+    private final BooleanSupplier stop;
+    private final DualSimplex simplex;
+    private final Brancher brancher;
+    private final double[] rootLow;
+    private final double[] rootHigh;
+    private final PriorityQueue<Node> open =
+            new PriorityQueue<>(Comparator.comparingDouble(Node::bound).thenComparingInt(node -> -node.depth()));
+    private double @Nullable [] best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    /** No solution in what was left costs less. */
+    private double leastLeft = Double.POSITIVE_INFINITY;
+
+    private long nodes;
+    private boolean lost;
+
+    /**
+     * @param gap within which a solution is good enough, as a share of its cost
+     * @param stop asked at each node
+     */
+    Tree(Compact program, double gap, BooleanSupplier stop) {
+        this.program = program;
+        this.gap = gap;
+        this.stop = stop;
+        simplex = new DualSimplex(new Dictionary(program, perturbed(program)));
+        brancher = new Brancher(program.columns());
+        rootLow = program.lower().clone();
+        rootHigh = program.upper().clone();
+    }
+
+    /** Costs moved a little, each by its own: otherwise many steps would gain nothing and could go in circles. */
+    private static double[] perturbed(Compact program) {
+        double size = 0;
+        for (int j = 0; j < program.columns(); j++) {
+            double room = program.upper()[j] - program.lower()[j];
+            size += Double.isInfinite(room) ? 0 : Math.abs(program.cost()[j]) * room / 100;
+        }
+        Random random = new Random(SEED);
+        double[] costs = program.cost().clone();
+        for (int j = 0; j < costs.length; j++) {
+            double room = Math.min(1e3, Math.max(1e-3, program.upper()[j] - program.lower()[j]));
+            double by = PERTURBATION * size * (0.5 + random.nextDouble()) / room;
+            costs[j] += costs[j] < 0 ? -by : by;
+        }
+        return costs;
+    }
+
+    /**
+     * Searches.
+     *
+     * @param start values of the columns to begin with; NaN for those not known; null for none
+     */
+    Result search(double @Nullable [] start) {
+        if (!simplex.dictionary().isDualFeasible()) {
+            return new Result(null, Double.NEGATIVE_INFINITY, false, true);
+        }
+        if (start != null) {
+            begin(start);
+        }
+        @Nullable Node node = new Node(null, List.of(), Double.NEGATIVE_INFINITY, 0);
+        while (node != null && !lost) {
+            if (stop.getAsBoolean()) {
+                open.add(node);
+                break;
+            }
+            @Nullable Node below = visit(node);
+            node = below == null ? next() : below;
+        }
+        double bound = Math.min(Math.min(leastLeft, brancher.leastDear()), bestCost);
+        for (Node left : open) {
+            bound = Math.min(bound, left.bound());
+        }
+        return new Result(best, lost ? Double.NEGATIVE_INFINITY : bound, open.isEmpty() && !lost, lost);
+    }
+
+    /** Takes whole numbers as they are given, and looks for the rest. */
+    private void begin(double[] start) {
+        DualSimplex copy = simplex.copy();
+        for (int j = 0; j < start.length; j++) {
+            if (program.whole(j) && !Double.isNaN(start[j])) {
+                double inside = Math.min(rootHigh[j], Math.max(rootLow[j], Wholes.rounded(program, j, start[j])));
+                copy.dictionary().bound(j, inside, inside);
+            }
+        }
+        if (copy.solve(Double.POSITIVE_INFINITY, Long.MAX_VALUE / 2) == End.OPTIMAL) {
+            keep(Diver.dive(copy, Double.POSITIVE_INFINITY));
+        }
+    }
+
+    private @Nullable Node next() {
+        Node node = open.poll();
+        if (node != null && node.bound() >= dear()) {
+            leastLeft = Math.min(leastLeft, node.bound());
+            open.clear();
+            return null;
+        }
+        return node;
+    }
+
+    private double dear() {
+        return bestCost - gap * Math.abs(bestCost);
+    }
+
+    private void keep(double @Nullable [] x) {
+        if (x != null && program.cost(x) < bestCost) {
+            bestCost = program.cost(x);
+            best = x;
+        }
+    }
+
+    private void take(Node node) {
+        double[] low = rootLow.clone();
+        double[] high = rootHigh.clone();
+        for (Node at = node; at != null; at = at.parent()) {
+            for (Decision decision : at.decisions()) {
+                int j = decision.column();
+                low[j] = Math.max(low[j], decision.low());
+                high[j] = Math.min(high[j], decision.high());
+            }
+        }
+        for (int j = 0; j < low.length; j++) {
+            if (program.whole(j)) {
+                simplex.dictionary().bound(j, low[j], high[j]);
+            }
+        }
+    }
+
+    /** Solves a node; gives the child to go on with, or null where nothing is left below it. */
+    private @Nullable Node visit(Node node) {
+        nodes++;
+        take(node);
+        Dictionary dictionary = simplex.dictionary();
+        List<Decision> decided = new ArrayList<>();
+        boolean rebuilt = false;
+        while (true) {
+            End end = simplex.solve(dear(), Long.MAX_VALUE / 2);
+            lost |= end == End.LOST;
+            if (end == End.LOST || end == End.IMPOSSIBLE) {
+                return null;
+            }
+            double[] reduced = new double[program.columns()];
+            double own = Certificate.bound(dictionary, reduced);
+            if (end == End.OPTIMAL && !rebuilt && own < dictionary.cost() - WEAK * Math.abs(own)) {
+                rebuilt = true;
+                dictionary.rebuild();
+                continue;
+            }
+            double bound = Math.max(node.bound(), own);
+            if (end == End.DEAR || bound >= dear()) {
+                leastLeft = Math.min(leastLeft, bound);
+                return null;
+            }
+            int[] fractional = Wholes.fractional(dictionary);
+            if (fractional.length == 0) {
+                double @Nullable [] x = Wholes.solution(simplex);
+                lost |= x == null;
+                keep(x);
+                leastLeft = Math.min(leastLeft, bound);
+                return null;
+            }
+            if (decided.isEmpty() && nodes % (best == null ? DIVE_WITHOUT_SOLUTION : DIVE_WITH_SOLUTION) == 1) {
+                keep(Diver.dive(simplex, dear()));
+                if (bound >= dear()) {
+                    leastLeft = Math.min(leastLeft, bound);
+                    return null;
+                }
+            }
+            fix(own, reduced, decided, node.depth() == 0);
+            Brancher.Choice choice = brancher.choose(simplex, fractional, dear());
+            int j = choice.column();
+            Decision down = new Decision(j, dictionary.lower[j], choice.floor());
+            Decision up = new Decision(j, choice.floor() + program.unit()[j], dictionary.upper[j]);
+            if (choice.only() == Brancher.Only.BOTH) {
+                open.add(child(node, decided, choice.upFirst() ? down : up, bound));
+                return child(node, decided, choice.upFirst() ? up : down, bound);
+            }
+            Decision forced = choice.only() == Brancher.Only.UP ? up : down;
+            decided.add(forced);
+            dictionary.bound(j, forced.low(), forced.high());
+        }
+    }
+
+    private static Node child(Node parent, List<Decision> decided, Decision last, double bound) {
+        List<Decision> decisions = new ArrayList<>(decided);
+        decisions.add(last);
+        return new Node(parent, decisions, bound, parent.depth() + 1);
+    }
+
+    /** What a whole number costs shows how far it may go from its bound. */
+    private void fix(double bound, double[] reduced, List<Decision> decided, boolean root) {
+        double room = dear() - bound;
+        if (Double.isInfinite(room)) {
+            return;
+        }
+        Dictionary dictionary = simplex.dictionary();
+        for (int j = 0; j < reduced.length; j++) {
+            double price = Math.abs(reduced[j]) * program.unit()[j];
+            if (price <= Dictionary.DUAL || dictionary.lower[j] == dictionary.upper[j]) {
+                continue;
+            }
+            double steps = Math.floor(room / price);
+            double far = steps * program.unit()[j];
+            double low =
+                    reduced[j] < 0 ? Math.max(dictionary.lower[j], dictionary.upper[j] - far) : dictionary.lower[j];
+            double high =
+                    reduced[j] > 0 ? Math.min(dictionary.upper[j], dictionary.lower[j] + far) : dictionary.upper[j];
+            if (low > dictionary.lower[j] || high < dictionary.upper[j]) {
+                leastLeft = Math.min(leastLeft, bound + price * (steps + 1));
+                dictionary.bound(j, low, high);
+                if (root) {
+                    rootLow[j] = low;
+                    rootHigh[j] = high;
+                } else {
+                    decided.add(new Decision(j, low, high));
+                }
+            }
+        }
+    }
+}
