@@ -24,7 +24,7 @@ import packpot.solver.Variant;
  * and ends exactly at the turn, to the gap of the solves. Plans that were found for one food serve the search for others.
  */
 final class PriceTurns {
-    private static final double GAP = 2e-4;
+    private static final double GAP = 1e-4;
     private static final double SECONDS_EACH = 5;
     private static final int MOST_SOLVES = 8;
     private static final double NEXT_TO_NOTHING = 1e-9;

@@ -20,6 +20,7 @@ final class Tree {
     /** A bound that lies so far below the cost of its own solution, as a share, has lost digits. */
     private static final double WEAK = 1e-4;
 
+    private static final long STEPS_BETWEEN_LOOKS = 200;
     private static final long SEED = 1;
 
     /** How far a column may go. */
@@ -55,10 +56,11 @@ final class Tree {
 
     private long nodes;
     private boolean lost;
+    private boolean stopped;
 
     /**
      * @param gap within which a solution is good enough, as a share of its cost
-     * @param stop asked at each node
+     * @param stop asked at each node, and now and then within one
      */
     Tree(Compact program, double gap, BooleanSupplier stop) {
         this.program = program;
@@ -101,12 +103,8 @@ final class Tree {
         }
         @Nullable Node node = new Node(null, List.of(), Double.NEGATIVE_INFINITY, 0);
         while (node != null && !lost) {
-            if (stop.getAsBoolean()) {
-                open.add(node);
-                break;
-            }
-            @Nullable Node below = visit(node);
-            node = below == null ? next() : below;
+            @Nullable Node below = stop.getAsBoolean() ? unfinished(node) : visit(node);
+            node = below == null && !stopped ? next() : below;
         }
         double bound = Math.min(Math.min(leastLeft, brancher.leastDear()), bestCost);
         for (Node left : open) {
@@ -175,7 +173,10 @@ final class Tree {
         List<Decision> decided = new ArrayList<>();
         boolean rebuilt = false;
         while (true) {
-            End end = simplex.solve(dear(), Long.MAX_VALUE / 2);
+            End end = solve();
+            if (end == End.LIMIT) {
+                return unfinished(node);
+            }
             lost |= end == End.LOST;
             if (end == End.LOST || end == End.IMPOSSIBLE) {
                 return null;
@@ -220,6 +221,22 @@ final class Tree {
             decided.add(forced);
             dictionary.bound(j, forced.low(), forced.high());
         }
+    }
+
+    /** Solves the node that was taken; ends at {@link End#LIMIT} when told to stop. */
+    private End solve() {
+        while (true) {
+            End end = simplex.solve(dear(), STEPS_BETWEEN_LOOKS);
+            if (end != End.LIMIT || stop.getAsBoolean()) {
+                return end;
+            }
+        }
+    }
+
+    private @Nullable Node unfinished(Node node) {
+        open.add(node);
+        stopped = true;
+        return null;
     }
 
     private static Node child(Node parent, List<Decision> decided, Decision last, double bound) {
