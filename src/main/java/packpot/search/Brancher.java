@@ -9,9 +9,9 @@ import packpot.search.DualSimplex.End;
  */
 final class Brancher {
     /** So often a number is tried out. */
-    private static final int RELIABLE = 4;
+    private static final int RELIABLE = 2;
 
-    private static final int MOST_TRIED = 8;
+    private static final int MOST_TRIED = 4;
     private static final int TRIAL_STEPS = 12;
     private static final double LEAST_GAIN = 1e-6;
 

@@ -21,6 +21,7 @@ final class Dictionary {
     private static final int ABSENT = Integer.MIN_VALUE;
     private static final int MOST_NEW_ROWS = 40;
     private static final int MORE_ROOM = 32;
+    private static final int MANY_MORE = 20;
 
     final Compact program;
     final int columns;
@@ -38,6 +39,8 @@ final class Dictionary {
     double[][] table = new double[0][];
     /** How many variables are basic. */
     int count;
+    /** How many were kept when rows were last left out. */
+    private int keptLast;
 
     private final double[] costs;
     /** Row of a basic variable; the complement of its place for a nonbasic one. */
@@ -82,6 +85,7 @@ final class Dictionary {
         basicValue = other.basicValue.clone();
         table = new double[other.table.length][];
         count = other.count;
+        keptLast = other.keptLast;
         for (int i = 0; i < count; i++) {
             table[i] = other.table[i].clone();
         }
@@ -257,6 +261,27 @@ final class Dictionary {
         basic[count] = columns + row;
         basicValue[count] = value;
         place[columns + row] = count++;
+    }
+
+    /** Leaves rows out again that do not bind, once many have gathered. */
+    void tidy() {
+        if (count < keptLast + MANY_MORE) {
+            return;
+        }
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            if (basic[i] < columns) {
+                basic[kept] = basic[i];
+                table[kept] = table[i];
+                basicValue[kept] = basicValue[i];
+                place[basic[kept]] = kept;
+                kept++;
+            } else {
+                place[basic[i]] = ABSENT;
+            }
+        }
+        count = kept;
+        keptLast = kept;
     }
 
     private static void add(double[] to, double factor, double[] from) {

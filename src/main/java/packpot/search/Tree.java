@@ -17,9 +17,6 @@ final class Tree {
     private static final int DIVE_WITHOUT_SOLUTION = 5;
     private static final int DIVE_WITH_SOLUTION = 20;
     private static final double PERTURBATION = 1e-7;
-    /** A bound that lies so far below the cost of its own solution, as a share, has lost digits. */
-    private static final double WEAK = 1e-4;
-
     private static final long STEPS_BETWEEN_LOOKS = 200;
     private static final long SEED = 1;
 
@@ -45,8 +42,6 @@ final class Tree {
     private final BooleanSupplier stop;
     private final DualSimplex simplex;
     private final Brancher brancher;
-    private final double[] rootLow;
-    private final double[] rootHigh;
     private final PriorityQueue<Node> open =
             new PriorityQueue<>(Comparator.comparingDouble(Node::bound).thenComparingInt(node -> -node.depth()));
     private double @Nullable [] best;
@@ -68,8 +63,6 @@ final class Tree {
         this.stop = stop;
         simplex = new DualSimplex(new Dictionary(program, perturbed(program)));
         brancher = new Brancher(program.columns());
-        rootLow = program.lower().clone();
-        rootHigh = program.upper().clone();
     }
 
     /** Costs moved a little, each by its own: otherwise many steps would gain nothing and could go in circles. */
@@ -118,7 +111,8 @@ final class Tree {
         DualSimplex copy = simplex.copy();
         for (int j = 0; j < start.length; j++) {
             if (program.whole(j) && !Double.isNaN(start[j])) {
-                double inside = Math.min(rootHigh[j], Math.max(rootLow[j], Wholes.rounded(program, j, start[j])));
+                double inside = Math.min(
+                        program.upper()[j], Math.max(program.lower()[j], Wholes.rounded(program, j, start[j])));
                 copy.dictionary().bound(j, inside, inside);
             }
         }
@@ -149,8 +143,8 @@ final class Tree {
     }
 
     private void take(Node node) {
-        double[] low = rootLow.clone();
-        double[] high = rootHigh.clone();
+        double[] low = program.lower().clone();
+        double[] high = program.upper().clone();
         for (Node at = node; at != null; at = at.parent()) {
             for (Decision decision : at.decisions()) {
                 int j = decision.column();
@@ -168,6 +162,7 @@ final class Tree {
     /** Solves a node; gives the child to go on with, or null where nothing is left below it. */
     private @Nullable Node visit(Node node) {
         nodes++;
+        simplex.dictionary().tidy();
         take(node);
         Dictionary dictionary = simplex.dictionary();
         List<Decision> decided = new ArrayList<>();
@@ -183,7 +178,7 @@ final class Tree {
             }
             double[] reduced = new double[program.columns()];
             double own = Certificate.bound(dictionary, reduced);
-            if (end == End.OPTIMAL && !rebuilt && own < dictionary.cost() - WEAK * Math.abs(own)) {
+            if (end == End.OPTIMAL && !rebuilt && own < dictionary.cost() - DualSimplex.WEAK * Math.abs(own)) {
                 rebuilt = true;
                 dictionary.rebuild();
                 continue;
@@ -208,7 +203,7 @@ final class Tree {
                     return null;
                 }
             }
-            fix(own, reduced, decided, node.depth() == 0);
+            fix(own, reduced, decided);
             Brancher.Choice choice = brancher.choose(simplex, fractional, dear());
             int j = choice.column();
             Decision down = new Decision(j, dictionary.lower[j], choice.floor());
@@ -246,7 +241,7 @@ final class Tree {
     }
 
     /** What a whole number costs shows how far it may go from its bound. */
-    private void fix(double bound, double[] reduced, List<Decision> decided, boolean root) {
+    private void fix(double bound, double[] reduced, List<Decision> decided) {
         double room = dear() - bound;
         if (Double.isInfinite(room)) {
             return;
@@ -266,12 +261,7 @@ final class Tree {
             if (low > dictionary.lower[j] || high < dictionary.upper[j]) {
                 leastLeft = Math.min(leastLeft, bound + price * (steps + 1));
                 dictionary.bound(j, low, high);
-                if (root) {
-                    rootLow[j] = low;
-                    rootHigh[j] = high;
-                } else {
-                    decided.add(new Decision(j, low, high));
-                }
+                decided.add(new Decision(j, low, high));
             }
         }
     }
