@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Demo;
 import packpot.audit.DogAudit;
 import packpot.audit.NutrientLine;
+import packpot.audit.Verdict;
+import packpot.plan.Plan;
 
 /** Real plans: draws against the formula, and both against what the audit reckoned. */
 class OddsTest {
@@ -132,5 +135,59 @@ class OddsTest {
             }
             last = next;
         }
+    }
+
+    @Test
+    void portionsAndDosesAreAveragedAndEachFoodIsWeighedOnce() {
+        Demo.Planned demo = Demo.planned("three-adults");
+        Spread spread = Spread.load().withScale(0.1, 0).withMeasures(0.2);
+        Intakes intakes = Intakes.of(demo.plan(), demo.verdict(), demo.household(), Demo.knowledge(), spread);
+        int meals = demo.plan().mealsPerDay() * demo.plan().days();
+        assertThat(meals).isEqualTo(28);
+        int seldom = 0;
+        for (int d = 0; d < intakes.eaters().size(); d++) {
+            Intakes.Eater eater = intakes.eaters().get(d);
+            assertThat(eater.portionSpread()).isCloseTo(0.1 / Math.sqrt(28), within(1e-12));
+            List<Plan.Addition> additions = demo.plan().dogs().get(d).additions();
+            for (int a = 0; a < additions.size(); a++) {
+                int times = additions.get(a).onDays().size();
+                seldom += times < 14 ? 1 : 0;
+                assertThat(eater.doses().get(a).spread()).isCloseTo(0.2 / Math.sqrt(times), within(1e-12));
+            }
+        }
+        assertThat(seldom).isPositive();
+        assertThat(intakes.sources()).hasSize((int) Stream.concat(
+                        demo.plan().pot().stream().map(Plan.Ingredient::food),
+                        demo.plan().dogs().stream()
+                                .flatMap(dog -> dog.additions().stream())
+                                .map(Plan.Addition::food))
+                .distinct()
+                .count());
+        for (int f = 0; f < demo.plan().pot().size(); f++) {
+            if (!demo.plan().pot().get(f).stirredIn()) {
+                assertThat(intakes.sources().get(f).potSpread()).isEqualTo(0.1);
+            }
+        }
+    }
+
+    @Test
+    void aRatioIsHeldToItsOwnMinimum() {
+        Demo.Planned demo = Demo.planned("three-adults");
+        DogAudit dog = demo.verdict().dogs().get(0);
+        NutrientLine line = dog.nutrients().stream()
+                .filter(each -> each.key().equals("calcium-phosphorus-ratio"))
+                .findFirst()
+                .orElseThrow();
+        NutrientLine stricter = new NutrientLine(
+                line.key(), line.label(), "", 1.2, line.got(), line.got(), null, line.got(), 0, List.of(), false);
+        Verdict verdict = new Verdict(
+                List.of(),
+                List.of(new DogAudit(
+                        dog.dog(), dog.targetKcalPerDay(), dog.kcalPerDay(), dog.dryGramsPerDay(), List.of(stricter))));
+        Odds odds = Odds.of(demo.plan(), verdict, demo.household(), Demo.knowledge(), Spread.load(), DRAWS, 1, 0.95);
+        Odds.OfMinimum minimum = odds.dogs().get(0).minimums().get(0);
+        assertThat(minimum.mean()).isCloseTo(line.got() / 1.2, within(1e-9));
+        assertThat(minimum.minimum()).isEqualTo(1.2);
+        assertThat(minimum.share()).isCloseTo(minimum.formula(), within(0.02)).isBetween(0.5, 0.9);
     }
 }
