@@ -58,17 +58,17 @@ record ClosedForm(double mean, double spread) {
 
     /** How likely it is that the minimum is reached. */
     double likelihood() {
-        return spread == 0 ? (mean >= 1 ? 1 : 0) : NORMAL.cumulativeProbability((mean - 1) / spread);
+        return spread == 0 ? (mean >= 1 - Draws.CLOSE ? 1 : 0) : NORMAL.cumulativeProbability((mean - 1) / spread);
     }
 
     /**
-     * Margin above the minimum, as a share, at which it is reached with some likelihood if more of the same brings it:
+     * Margin above the minimum, as a share, at which it is reached with a likelihood of a half or more if more of the same brings it:
      * the spread grows with the mean. Infinite where no amount is enough.
      */
     double marginFor(double likelihood) {
         double standardScore = NORMAL.inverseCumulativeProbability(likelihood);
         double left = 1 - standardScore * spread / mean;
-        return left > 0 ? Math.max(0, 1 / left - 1) : Double.POSITIVE_INFINITY;
+        return left > 0 ? 1 / left - 1 : Double.POSITIVE_INFINITY;
     }
 
     private static double square(double value) {

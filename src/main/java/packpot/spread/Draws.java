@@ -12,7 +12,7 @@ import java.util.SplittableRandom;
 final class Draws {
     private static final int BLOCK = 100;
     /** How near to a minimum still counts as on it, as a share of all that is summed up; as in the audit. */
-    private static final double CLOSE = 1e-6;
+    static final double CLOSE = 1e-6;
 
     private final Intakes intakes;
     private final List<Figures> slack;

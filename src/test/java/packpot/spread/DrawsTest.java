@@ -196,4 +196,15 @@ class DrawsTest {
             assertThat(Odds.of(sure, draws, 1, 0.95).allMet()).isEqualTo(draws);
         }
     }
+
+    @Test
+    void whatIsOnTheMinimumMeetsItHoweverItIsSummedUp() {
+        // 0.1 + 0.7 is a little less than 0.8 to a computer.
+        Odds.OfMinimum on = first(plan(
+                List.of(food(0.1, 0, ONE, figures(0)), food(0.7, 0, ONE, figures(0))),
+                dog("Ash", 1, 0, atLeast(0.8, 1))));
+        assertThat(on.met()).isEqualTo(DRAWS);
+        assertThat(on.formula()).isOne();
+        assertThat(on.share()).isOne();
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,10 @@ class OddsTest {
     void drawsAgreeWithTheFormulaForASumOfNormals(Demo.Planned demo) {
         Odds odds = odds(demo, Spread.load(), DRAWS);
         assertThat(minimums(odds)).hasSizeGreaterThan(35);
+        for (Odds.OfDog dog : odds.dogs()) {
+            assertThat(dog.minimums()).isSortedAccordingTo(Comparator.comparingInt(Odds.OfMinimum::met));
+            assertThat(dog.minimums()).allMatch(minimum -> minimum.share() == (double) minimum.met() / DRAWS);
+        }
         for (Odds.OfMinimum minimum : minimums(odds)) {
             double formula = minimum.formula();
             double error = Math.sqrt(formula * (1 - formula) / DRAWS) + 1.0 / DRAWS;
