@@ -1,6 +1,6 @@
 package packpot.cli;
 
-import java.util.Locale;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import packpot.explain.Alternatives;
 import packpot.explain.Planner;
@@ -126,16 +126,9 @@ final class AlternativesCommand extends ScenarioCommand {
     }
 
     private double share() {
-        String text = within.strip().toLowerCase(Locale.ROOT);
-        String figure =
-                text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text;
-        try {
-            double share = Double.parseDouble(figure) / 100;
-            if (share > 0 && share <= MOST_WITHIN) {
-                return share;
-            }
-        } catch (NumberFormatException e) {
-            // said below
+        OptionalDouble share = Percent.share(within);
+        if (share.isPresent() && share.getAsDouble() > 0 && share.getAsDouble() <= MOST_WITHIN) {
+            return share.getAsDouble();
         }
         throw wrongUse("--within is a percentage above 0 and at most 100, such as 5%; read \"" + within + "\"");
     }

@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             ModelCommand.class,
             DriversCommand.class,
             AlternativesCommand.class,
+            SpreadCommand.class,
             GenerateCompletion.class,
             HelpCommand.class
         })

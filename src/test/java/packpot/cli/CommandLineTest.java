@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandLineTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "targets", "foods", "model"})
+    @ValueSource(strings = {"plan", "targets", "foods", "model", "spread"})
     void everyCommandHasHelpWithAnExample(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.exitCode()).isZero();
