@@ -51,7 +51,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
     private static void loadQuietly() {
         try {
             load();
-        } catch (SolverException e) {
+        } catch (SolverException | OutOfMemoryError e) {
             // Whoever solves is told: loading is tried again there.
         }
     }
@@ -64,9 +64,10 @@ public final class OrToolsSolver implements Solver, LinearSolver {
                         NativeLibrary.load();
                     } catch (RuntimeException | UnsatisfiedLinkError e) {
                         throw new SolverException(
-                                "the solver's native library cannot be loaded on this system ("
-                                        + System.getProperty("os.name") + " " + System.getProperty("os.arch") + "): "
-                                        + e.getMessage(),
+                                "its native code cannot be loaded on this system ("
+                                        + System.getProperty("os.name") + " " + System.getProperty("os.arch")
+                                        + "). A jar holds that of the kind of system that it was built on; build it here"
+                                        + " (" + e.getMessage() + ")",
                                 e);
                     }
                     loaded = true;
