@@ -2,6 +2,7 @@ package packpot.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.function.IntSupplier;
 import packpot.data.ModelDataException;
 import packpot.household.ScenarioException;
 import packpot.solver.SolverException;
@@ -10,12 +11,33 @@ import picocli.CommandLine;
 /** Starts the program. */
 public final class Main {
     private static final String DEBUG = "PACKPOT_DEBUG";
+    private static final String REPORT = "This is a fault of the program, not of your scenario. Set " + DEBUG
+            + "=1 to see where it happened, and report it.";
+    private static final String NO_MEMORY = "The memory that Java may use is full; nothing was left half written. Set"
+            + " JAVA_TOOL_OPTIONS=-Xmx4g for more, or plan fewer dogs, foods or days at once.";
 
     private Main() {}
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(run(arguments));
+        System.exit(orFault(() -> run(arguments)));
+    }
+
+    /** The exit code of a command, or that of a fault which no command sees: no memory, a part of the program missing. */
+    static int orFault(IntSupplier command) {
+        try {
+            return command.getAsInt();
+        } catch (Error e) {
+            if (System.getenv(DEBUG) != null) {
+                e.printStackTrace();
+            }
+            System.err.println(isMemory(e) ? NO_MEMORY : "The program failed: " + e + "\n" + REPORT);
+            return ExitCode.FAULT_OF_PROGRAM;
+        }
+    }
+
+    private static boolean isMemory(Throwable fault) {
+        return fault instanceof OutOfMemoryError || (fault.getCause() != null && isMemory(fault.getCause()));
     }
 
     static int run(String... arguments) {
@@ -59,9 +81,7 @@ public final class Main {
         String kind = fault instanceof SolverException
                 ? "The solver failed: "
                 : fault instanceof ModelDataException ? "The program's own data are wrong: " : "The program failed: ";
-        err.println(kind + fault.getMessage());
-        err.println("This is a fault of the program, not of your scenario. Set " + DEBUG
-                + "=1 to see where it happened, and report it.");
+        err.println(isMemory(fault) ? NO_MEMORY : kind + fault.getMessage() + "\n" + REPORT);
         return ExitCode.FAULT_OF_PROGRAM;
     }
 }

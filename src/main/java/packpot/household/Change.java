@@ -2,6 +2,7 @@ package packpot.household;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +32,7 @@ public final class Change {
         Matcher fromFile = FROM_FILE.matcher(words);
         if (fromFile.matches()) {
             String file = fromFile.group(2);
-            JsonNode dog = ScenarioReader.tree(file, ScenarioReader.text(Path.of(file)));
+            JsonNode dog = ScenarioReader.tree(file, ScenarioReader.text(path(file)));
             if (!(dog instanceof ObjectNode object)) {
                 throw new ScenarioException(
                         file, List.of(new Fault("", "expected one dog in braces, as under \"dogs\" of a scenario")));
@@ -39,6 +40,15 @@ public final class Change {
             return comes(object.deepCopy().put("name", fromFile.group(1)));
         }
         return new Change(words.strip(), null);
+    }
+
+    private static Path path(String file) throws ScenarioException {
+        try {
+            return Path.of(file);
+        } catch (InvalidPathException e) {
+            throw new ScenarioException(
+                    file, List.of(new Fault("", "is no name that a file can have here; check its letters")));
+        }
     }
 
     private static Change comes(ObjectNode dog) {

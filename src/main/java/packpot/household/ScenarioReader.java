@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -37,7 +38,7 @@ public final class ScenarioReader {
     /** The newest format of scenario files that this program reads. */
     public static final int FORMAT = 1;
 
-    private static final long MOST_BYTES = 2_000_000;
+    private static final int MOST_BYTES = 2_000_000;
     private static final double MOST_OTHER_SHARE = 0.9;
 
     private final Knowledge knowledge;
@@ -147,10 +148,14 @@ public final class ScenarioReader {
                         "is a folder; expected a " + what + " file"
                                 + (what.equals("scenario") ? " such as scenarios/three-adults.json" : ""));
             }
-            if (Files.isRegularFile(file) && Files.size(file) > MOST_BYTES) {
-                throw one(name, "is larger than " + MOST_BYTES / 1_000_000 + " MB, which no " + what + " is");
+            // One byte more shows that there is more; what is no ordinary file has no size, and may have no end.
+            try (InputStream in = Files.newInputStream(file)) {
+                byte[] text = in.readNBytes(MOST_BYTES + 1);
+                if (text.length > MOST_BYTES) {
+                    throw one(name, "is larger than " + MOST_BYTES / 1_000_000 + " MB, which no " + what + " is");
+                }
+                return text;
             }
-            return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             throw one(name, "there is no such file; check the name and the folder");
         } catch (AccessDeniedException e) {

@@ -26,7 +26,7 @@ public final class AlternativesReport {
         String title = "Different plans at nearly the same cost: " + household.name();
         text.append(title)
                 .append('\n')
-                .append("=".repeat(Math.min(title.length(), TextReport.WIDTH)))
+                .append(Columns.underline(title, TextReport.WIDTH))
                 .append('\n');
         paragraph(
                 text,

@@ -44,7 +44,7 @@ public final class DriversReport {
         String title = "What drives the cost: " + household.name();
         text.append(title)
                 .append('\n')
-                .append("=".repeat(Math.min(title.length(), TextReport.WIDTH)))
+                .append(Columns.underline(title, TextReport.WIDTH))
                 .append('\n');
         paragraph("The cheapest plan costs "
                 + money(perWeek(drivers.base().plan().cost().ofTheBatch())) + " a week. It is checked; \"packpot plan\""

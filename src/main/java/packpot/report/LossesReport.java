@@ -24,7 +24,7 @@ public final class LossesReport {
         Plan plan = ranked.base().plan();
         String title = "What each food is worth: " + plan.household();
         StringBuilder text = new StringBuilder(title).append('\n');
-        text.append("=".repeat(Math.min(TextReport.WIDTH, title.length()))).append('\n');
+        text.append(Columns.underline(title, TextReport.WIDTH)).append('\n');
         String head = "The plan costs " + Show.money(plan.cost().perDay(), plan.currency())
                 + " a day with all of these. Without one of them, in the house or in the shop, it costs more:";
         text.append(String.join("\n", Wrap.lines(head, TextReport.WIDTH))).append("\n\n");

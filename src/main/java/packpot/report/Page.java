@@ -11,7 +11,7 @@ final class Page {
 
     /** A heading that is underlined, at least so long. */
     Page heading(String heading, int leastLine) {
-        return raw(heading + "\n" + "=".repeat(Math.min(WIDTH, Math.max(leastLine, heading.length()))) + "\n");
+        return raw(heading + "\n" + "=".repeat(Math.min(WIDTH, Math.max(leastLine, Columns.of(heading)))) + "\n");
     }
 
     /** The title of a part, below a blank line. */

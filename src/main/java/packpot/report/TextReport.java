@@ -68,7 +68,7 @@ public final class TextReport {
 
     private void head() {
         text.append(plan.household()).append('\n');
-        text.append("=".repeat(Math.min(WIDTH, plan.household().length()))).append('\n');
+        text.append(Columns.underline(plan.household(), WIDTH)).append('\n');
         LocalDate last = plan.start().plusDays(plan.days() - 1L);
         text.append("Cook on ")
                 .append(DATE.format(plan.start()))

@@ -38,7 +38,7 @@ final class TextTable {
         int[] widths = new int[columns.length()];
         for (List<String> row : rows) {
             for (int i = 0; i < widths.length && row.size() > 1; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).length());
+                widths[i] = Math.max(widths[i], Columns.of(row.get(i)));
             }
         }
         int before = indent.length();
@@ -72,7 +72,7 @@ final class TextTable {
     }
 
     private static String pad(String cell, int width, boolean right) {
-        String space = " ".repeat(Math.max(0, width - cell.length()));
+        String space = " ".repeat(Math.max(0, width - Columns.of(cell)));
         return right ? space + cell : cell + space;
     }
 }

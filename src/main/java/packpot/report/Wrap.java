@@ -14,13 +14,14 @@ final class Wrap {
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+", -1)) {
             String rest = word;
-            if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
+            if (!line.isEmpty() && Columns.of(line.toString()) + 1 + Columns.of(rest) > width) {
                 lines.add(line.toString());
                 line.setLength(0);
             }
-            while (rest.length() > width) {
-                lines.add(rest.substring(0, width));
-                rest = rest.substring(width);
+            while (Columns.of(rest) > width) {
+                int end = Columns.end(rest, width);
+                lines.add(rest.substring(0, end));
+                rest = rest.substring(end);
             }
             line.append(line.isEmpty() ? "" : " ").append(rest);
         }

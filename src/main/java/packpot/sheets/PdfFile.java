@@ -38,7 +38,7 @@ public final class PdfFile {
                         for (int i = 0; i < MOST_TRIALS && !wanted; i++) {
                             set(page);
                         }
-                    } catch (IOException | RuntimeException e) {
+                    } catch (IOException | RuntimeException | OutOfMemoryError e) {
                         // Whoever sets a page of his own is told.
                     }
                 },

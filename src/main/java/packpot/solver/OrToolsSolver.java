@@ -46,9 +46,10 @@ public final class OrToolsSolver implements Solver, LinearSolver {
                         NativeLibrary.load();
                     } catch (RuntimeException | UnsatisfiedLinkError e) {
                         throw new SolverException(
-                                "the solver's native library cannot be loaded on this system ("
-                                        + System.getProperty("os.name") + " " + System.getProperty("os.arch") + "): "
-                                        + e.getMessage(),
+                                "its native code cannot be loaded on this system ("
+                                        + System.getProperty("os.name") + " " + System.getProperty("os.arch")
+                                        + "). A jar holds that of the kind of system that it was built on; build it here"
+                                        + " (" + e.getMessage() + ")",
                                 e);
                     }
                     loaded = true;

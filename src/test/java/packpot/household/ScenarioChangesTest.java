@@ -1,6 +1,7 @@
 package packpot.household;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
@@ -167,6 +168,13 @@ class ScenarioChangesTest {
             assertThat(got).isEqualTo(expected);
         }
         assertThat(String.valueOf(seen.apply(scenario().unchanged()))).isNotEqualTo(String.valueOf(got));
+    }
+
+    @Test
+    void aNameThatNoFileHasIsTold() {
+        assertThatThrownBy(() -> Change.of("Rook: comes from rook\0.json"))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("is no name that a file can have here");
     }
 
     @Test

@@ -2,13 +2,20 @@ package packpot.household;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +49,23 @@ class ScenarioFileTest {
         Path file = folder.resolve("large.json");
         Files.writeString(file, " ".repeat(2_100_000));
         refused(file, "is larger than 2 MB");
+    }
+
+    /** A file of a gigabyte that takes no room on the disk. */
+    @Test
+    void aGigabyteIsRefusedAtOnce() throws IOException {
+        Path file = folder.resolve("huge.json");
+        try (FileChannel channel = FileChannel.open(
+                file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SPARSE)) {
+            channel.write(ByteBuffer.wrap(new byte[1]), 1_000_000_000L);
+        }
+        assertTimeout(Duration.ofSeconds(2), () -> refused(file, "is larger than 2 MB"));
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aSourceWithoutEndIsRefusedAtOnce() {
+        assertTimeout(Duration.ofSeconds(2), () -> refused(Path.of("/dev/zero"), "is larger than 2 MB"));
     }
 
     @Test
