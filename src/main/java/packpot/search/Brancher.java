@@ -1,5 +1,6 @@
 package packpot.search;
 
+import java.util.Arrays;
 import packpot.search.DualSimplex.End;
 
 /**
@@ -13,7 +14,7 @@ final class Brancher {
 
     private static final int MOST_TRIED = 4;
     private static final int TRIAL_STEPS = 12;
-    private static final double LEAST_GAIN = 1e-6;
+    private static final double DEARER_SIDE = 1.0 / 6;
 
     /**
      * What to do with a column.
@@ -60,7 +61,7 @@ final class Brancher {
         for (int k = 0; k < fractional.length; k++) {
             candidates[k] = candidate(simplex, fractional[k]);
         }
-        java.util.Arrays.sort(candidates, (a, b) -> Double.compare(b.score(), a.score()));
+        Arrays.sort(candidates, (a, b) -> Double.compare(b.score(), a.score()));
         double cost = dictionary.cost();
         Candidate best = candidates[0];
         double most = -1;
@@ -80,7 +81,7 @@ final class Brancher {
                     return new Choice(j, candidate.floor, Only.DOWN, false);
                 }
                 learn(j, candidate.fraction, below, above);
-                score = product(below, above);
+                score = score(below, above);
             } else if (times[j] < RELIABLE) {
                 continue;
             }
@@ -96,12 +97,13 @@ final class Brancher {
     /** What either side is thought to cost. */
     private record Candidate(int column, double floor, double fraction, double down, double up) {
         double score() {
-            return product(down, up);
+            return Brancher.score(down, up);
         }
     }
 
-    private static double product(double down, double up) {
-        return Math.max(LEAST_GAIN, down) * Math.max(LEAST_GAIN, up);
+    /** The dearer side counts a little too: a number whose one side costs nothing may still cut off half of what is left. */
+    private static double score(double down, double up) {
+        return Math.min(down, up) + DEARER_SIDE * Math.max(down, up);
     }
 
     private Candidate candidate(DualSimplex simplex, int j) {

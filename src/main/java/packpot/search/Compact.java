@@ -75,11 +75,20 @@ record Compact(
         return sum;
     }
 
+    /** The sum of the terms without their signs: what is lost in digits is a part of it. */
+    double size(int row, double[] x) {
+        double sum = 0;
+        for (int k = 0; k < index[row].length; k++) {
+            sum += Math.abs(value[row][k] * x[index[row][k]]);
+        }
+        return sum;
+    }
+
     /** Whether values keep to every row and bound, up to a little. */
     boolean allows(double[] x) {
         for (int i = 0; i < rows(); i++) {
             double activity = activity(i, x);
-            double slack = FEASIBLE * (1 + Math.abs(activity));
+            double slack = FEASIBLE * (1 + Math.abs(activity) + FEASIBLE * size(i, x));
             if (activity < rowLower[i] - slack || activity > rowUpper[i] + slack) {
                 return false;
             }

@@ -1,6 +1,7 @@
 package packpot.search;
 
 import java.util.Arrays;
+import java.util.Random;
 
 /**
  * A basis of a {@link Compact}: every basic variable as a sum of the nonbasic ones, dense, which suits models of some hundred
@@ -17,7 +18,11 @@ final class Dictionary {
     static final double DUAL = 1e-9;
 
     private static final double DUAL_WITHOUT_BOUND = 1e-6;
+    private static final double SHAKE = 1e-7;
     private static final double EXACT = 1e-7;
+    /** Where large terms cancel out. */
+    private static final double EXACT_OF_TERMS = 1e-9;
+
     private static final int ABSENT = Integer.MIN_VALUE;
     private static final int MOST_NEW_ROWS = 40;
     private static final int MORE_ROOM = 32;
@@ -42,18 +47,12 @@ final class Dictionary {
     /** How many were kept when rows were last left out. */
     private int keptLast;
 
-    private final double[] costs;
     /** Row of a basic variable; the complement of its place for a nonbasic one. */
     private final int[] place;
 
-    /**
-     * A dictionary without a row, every column at a bound.
-     *
-     * @param costs to be minimised; near those of the program
-     */
-    Dictionary(Compact program, double[] costs) {
+    /** A dictionary without a row, every column at a bound. */
+    Dictionary(Compact program) {
         this.program = program;
-        this.costs = costs;
         columns = program.columns();
         int all = columns + program.rows();
         lower = Arrays.copyOf(program.lower(), all);
@@ -63,7 +62,7 @@ final class Dictionary {
         atUpper = new boolean[all];
         place = new int[all];
         nonbasic = new int[columns];
-        reduced = costs.clone();
+        reduced = program.cost().clone();
         empty();
         for (int j = 0; j < columns; j++) {
             atUpper[j] = Double.isInfinite(lower[j]);
@@ -74,7 +73,6 @@ final class Dictionary {
     private Dictionary(Dictionary other) {
         program = other.program;
         columns = other.columns;
-        costs = other.costs;
         lower = other.lower.clone();
         upper = other.upper.clone();
         atUpper = other.atUpper.clone();
@@ -194,17 +192,31 @@ final class Dictionary {
     double cost() {
         double sum = program.offset();
         for (int v = 0; v < columns; v++) {
-            sum += costs[v] * value(v);
+            sum += program.cost()[v] * value(v);
         }
         return sum;
+    }
+
+    /**
+     * Moves reduced costs a little, each by its own, where steps gain nothing and might go in circles; bounds of the cost are
+     * reckoned without it.
+     */
+    void shake(Random random) {
+        for (int j = 0; j < columns; j++) {
+            double by = SHAKE * (1 + Math.abs(reduced[j])) * (0.5 + random.nextDouble());
+            reduced[j] += atUpper[nonbasic[j]] ? -by : by;
+        }
     }
 
     /** Whether rows have the activities that the program's own coefficients give them. */
     boolean isExact(double[] x) {
         for (int i = 0; i < program.rows(); i++) {
             int v = columns + i;
-            if (place[v] != ABSENT && Math.abs(program.activity(i, x) - value(v)) > EXACT * (1 + Math.abs(value(v)))) {
-                return false;
+            if (place[v] != ABSENT) {
+                double off = Math.abs(program.activity(i, x) - value(v));
+                if (off > EXACT * (1 + Math.abs(value(v))) && off > EXACT_OF_TERMS * program.size(i, x)) {
+                    return false;
+                }
             }
         }
         return true;
@@ -343,7 +355,7 @@ final class Dictionary {
             binds[i] = at != ABSENT && at < 0;
         }
         empty();
-        System.arraycopy(costs, 0, reduced, 0, columns);
+        System.arraycopy(program.cost(), 0, reduced, 0, columns);
         for (int i = 0; i < binds.length; i++) {
             if (binds[i]) {
                 add(i);
@@ -362,25 +374,19 @@ final class Dictionary {
 
     private void turnIn(boolean[] wanted) {
         boolean[] done = new boolean[count];
-        for (int turn = 0; turn < count; turn++) {
+        for (int j = 0; j < columns; j++) {
             int row = -1;
-            int column = -1;
             double most = PIVOT;
-            for (int i = 0; i < count; i++) {
-                for (int j = 0; !done[i] && j < columns; j++) {
-                    boolean comes = nonbasic[j] < columns && wanted[nonbasic[j]];
-                    if (comes && Math.abs(table[i][j]) > most) {
-                        most = Math.abs(table[i][j]);
-                        row = i;
-                        column = j;
-                    }
+            for (int i = 0; i < count && wanted[j]; i++) {
+                if (!done[i] && Math.abs(table[i][j]) > most) {
+                    most = Math.abs(table[i][j]);
+                    row = i;
                 }
             }
-            if (row < 0) {
-                return;
+            if (row >= 0) {
+                turn(row, j);
+                done[row] = true;
             }
-            turn(row, column);
-            done[row] = true;
         }
     }
 }

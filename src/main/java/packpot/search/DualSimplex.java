@@ -1,5 +1,7 @@
 package packpot.search;
 
+import java.util.Random;
+
 /**
  * The dual simplex method: reduced costs stay right while broken bounds are mended one by one, so that few steps suffice after
  * a bound was moved. A step passes by the breakpoints at which a variable can go to its other bound. After A. Koberstein, The
@@ -19,9 +21,17 @@ final class DualSimplex {
         LOST
     }
 
+    /** Steps without gain, after which they might be going in circles. */
+    private static final int MOST_IDLE_STEPS = 300;
+
+    private static final long SEED = 1;
+
     private static final int MOST_REBUILDS = 4;
     /** A bound that lies so far below the cost of its own solution, as a share, has lost digits. */
     static final double WEAK = 1e-4;
+
+    /** A coefficient that is taken where there is none larger. */
+    private static final double LAST_RESORT = 1e-10;
 
     private static final double SMALL_PIVOT = 1e-4;
     private static final double FIRMER = 100;
@@ -29,12 +39,15 @@ final class DualSimplex {
     private final Dictionary dictionary;
     private final int[] candidates;
     private final double[] ratios;
+    private final Random random = new Random(SEED);
+    private final Work work;
     private long steps;
     /** The row that nothing mends. */
     private int stuck;
 
-    DualSimplex(Dictionary dictionary) {
+    DualSimplex(Dictionary dictionary, Work work) {
         this.dictionary = dictionary;
+        this.work = work;
         candidates = new int[dictionary.columns];
         ratios = new double[dictionary.columns];
     }
@@ -84,13 +97,22 @@ final class DualSimplex {
     }
 
     private End mend(double dear, long last) {
+        double highest = Double.NEGATIVE_INFINITY;
+        int idle = 0;
         while (true) {
             int row = mostBroken();
             if (row < 0) {
                 return End.OPTIMAL;
             }
-            if (dictionary.cost() >= dear) {
+            double cost = dictionary.cost();
+            if (cost >= dear) {
                 return End.DEAR;
+            }
+            idle = cost > highest ? 0 : idle + 1;
+            highest = Math.max(highest, cost);
+            if (idle == MOST_IDLE_STEPS) {
+                dictionary.shake(random);
+                idle = 0;
             }
             if (steps >= last) {
                 return End.LIMIT;
@@ -103,6 +125,7 @@ final class DualSimplex {
             }
             dictionary.exchange(row, enters, rises);
             steps++;
+            work.add((long) dictionary.count * dictionary.columns);
         }
     }
 
@@ -134,24 +157,23 @@ final class DualSimplex {
     }
 
     /** Whether a nonbasic variable can move so that a row rises, or falls. */
-    private boolean helps(int j, double coefficient, boolean rises) {
+    private boolean helps(int j, double coefficient, boolean rises, double least) {
         int v = dictionary.nonbasic[j];
         double a = rises ? coefficient : -coefficient;
-        return Math.abs(a) >= Dictionary.PIVOT
+        return Math.abs(a) >= least
                 && dictionary.lower[v] < dictionary.upper[v]
                 && (dictionary.atUpper[v] ? a < 0 : a > 0);
     }
 
     /** The place of the variable that enters; on the way, others go to their other bound. Negative where none can. */
     private int entering(int row, boolean rises) {
+        int enters = entering(row, rises, Dictionary.PIVOT);
+        return enters < 0 ? entering(row, rises, LAST_RESORT) : enters;
+    }
+
+    private int entering(int row, boolean rises, double least) {
         double[] line = dictionary.table[row];
-        int found = 0;
-        for (int j = 0; j < line.length; j++) {
-            if (helps(j, line[j], rises)) {
-                candidates[found] = j;
-                ratios[found++] = Math.abs(dictionary.reduced[j] / line[j]);
-            }
-        }
+        int found = candidates(line, rises, least);
         double distance = broken(row);
         double left = distance;
         for (int passed = 0; passed < found; passed++) {
@@ -170,6 +192,17 @@ final class DualSimplex {
             left -= room;
         }
         return -1;
+    }
+
+    private int candidates(double[] line, boolean rises, double least) {
+        int found = 0;
+        for (int j = 0; j < line.length; j++) {
+            if (helps(j, line[j], rises, least)) {
+                candidates[found] = j;
+                ratios[found++] = Math.abs(dictionary.reduced[j] / line[j]);
+            }
+        }
+        return found;
     }
 
     private void swap(int a, int b) {
@@ -219,7 +252,7 @@ final class DualSimplex {
         double[] line = dictionary.table[row];
         double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < line.length; j++) {
-            if (helps(j, line[j], distance > 0)) {
+            if (helps(j, line[j], distance > 0, Dictionary.PIVOT)) {
                 least = Math.min(least, Math.abs(dictionary.reduced[j] / line[j]));
             }
         }
@@ -228,6 +261,6 @@ final class DualSimplex {
 
     /** A solver of its own from where this one stands. */
     DualSimplex copy() {
-        return new DualSimplex(dictionary.copy());
+        return new DualSimplex(dictionary.copy(), work);
     }
 }

@@ -15,13 +15,15 @@ import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * The solver of households: models with whole numbers are searched here, as long as they are small; what is larger, what has no
- * whole numbers, and what digits were lost in goes to the library. Answers are checked against the model before they are passed
- * on, and are the same on every machine unless time runs out.
+ * The solver of households: models with whole numbers are searched here; what is large, what turns out hard, what has no whole
+ * numbers, and what digits were lost in goes to the library, with what was found so far. Answers are checked against the model
+ * before they are passed on, and are the same on every machine unless time runs out.
  */
 public final class Search implements Solver, LinearSolver {
     /** Columns times rows: a dictionary of more fits no cache, and steps become slow. */
-    private static final long LARGE = 4_000_000;
+    private static final long LARGE = 40_000_000;
+    /** Entries of dictionaries: a second or two. Most searches take a tenth; what takes more may well take hours. */
+    private static final long MOST_WORK = 2_000_000_000L;
 
     private final OrToolsSolver library = new OrToolsSolver();
     private volatile boolean cancelled;
@@ -59,15 +61,42 @@ public final class Search implements Solver, LinearSolver {
         if ((long) program.columns() * program.rows() > LARGE) {
             return library.solve(model, limits, start);
         }
-        Tree tree = new Tree(program, limits.relativeGap(), () -> cancelled || since(begun) > limits.seconds());
+        Tree tree =
+                new Tree(program, limits.relativeGap(), MOST_WORK, () -> cancelled || since(begun) > limits.seconds());
         Tree.Result result = tree.search(start.isEmpty() ? null : program.shrink(start));
         if (result.x() == null && cancelled) {
             throw new CancelledException();
         }
-        if (result.lost()) {
-            return library.solve(model, limits, start);
+        Solution ours = solution(model, program, result, since(begun));
+        double left = limits.seconds() - since(begun);
+        return result.complete() || cancelled || left <= 0
+                ? ours
+                : better(
+                        ours,
+                        library.solve(
+                                model,
+                                new SolveLimits(left, limits.relativeGap()),
+                                ours.hasValues() ? ours.values() : start),
+                        limits,
+                        since(begun));
+    }
+
+    /** What two solvers know together. */
+    private static Solution better(Solution ours, Solution theirs, SolveLimits limits, double seconds) {
+        if (!theirs.hasValues()) {
+            boolean none = theirs.status() == Solution.Status.INFEASIBLE;
+            return ours.hasValues() ? ours : none ? theirs : ours;
         }
-        return solution(model, program, result, since(begun));
+        Solution best = ours.hasValues() && ours.objective() <= theirs.objective() ? ours : theirs;
+        double bound =
+                Math.min(best.objective(), ours.hasValues() ? Math.max(ours.bound(), theirs.bound()) : theirs.bound());
+        boolean proved = best.objective() - bound <= limits.relativeGap() * Math.abs(best.objective());
+        return new Solution(
+                proved ? Solution.Status.OPTIMAL : Solution.Status.FEASIBLE,
+                best.values(),
+                best.objective(),
+                bound,
+                seconds);
     }
 
     private static double since(long begun) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
-import java.util.Random;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import packpot.search.DualSimplex.End;
@@ -16,9 +15,7 @@ import packpot.search.DualSimplex.End;
 final class Tree {
     private static final int DIVE_WITHOUT_SOLUTION = 5;
     private static final int DIVE_WITH_SOLUTION = 20;
-    private static final double PERTURBATION = 1e-7;
     private static final long STEPS_BETWEEN_LOOKS = 200;
-    private static final long SEED = 1;
 
     /** How far a column may go. */
     private record Decision(int column, double low, double high) {}
@@ -40,6 +37,8 @@ final class Tree {
     private final Compact program;
     private final double gap;
     private final BooleanSupplier stop;
+    private final Work work = new Work();
+    private final long mostWork;
     private final DualSimplex simplex;
     private final Brancher brancher;
     private final PriorityQueue<Node> open =
@@ -55,31 +54,16 @@ final class Tree {
 
     /**
      * @param gap within which a solution is good enough, as a share of its cost
+     * @param mostWork after which the search is given up, in entries of dictionaries
      * @param stop asked at each node, and now and then within one
      */
-    Tree(Compact program, double gap, BooleanSupplier stop) {
+    Tree(Compact program, double gap, long mostWork, BooleanSupplier stop) {
         this.program = program;
         this.gap = gap;
+        this.mostWork = mostWork;
         this.stop = stop;
-        simplex = new DualSimplex(new Dictionary(program, perturbed(program)));
+        simplex = new DualSimplex(new Dictionary(program), work);
         brancher = new Brancher(program.columns());
-    }
-
-    /** Costs moved a little, each by its own: otherwise many steps would gain nothing and could go in circles. */
-    private static double[] perturbed(Compact program) {
-        double size = 0;
-        for (int j = 0; j < program.columns(); j++) {
-            double room = program.upper()[j] - program.lower()[j];
-            size += Double.isInfinite(room) ? 0 : Math.abs(program.cost()[j]) * room / 100;
-        }
-        Random random = new Random(SEED);
-        double[] costs = program.cost().clone();
-        for (int j = 0; j < costs.length; j++) {
-            double room = Math.min(1e3, Math.max(1e-3, program.upper()[j] - program.lower()[j]));
-            double by = PERTURBATION * size * (0.5 + random.nextDouble()) / room;
-            costs[j] += costs[j] < 0 ? -by : by;
-        }
-        return costs;
     }
 
     /**
@@ -96,7 +80,7 @@ final class Tree {
         }
         @Nullable Node node = new Node(null, List.of(), Double.NEGATIVE_INFINITY, 0);
         while (node != null && !lost) {
-            @Nullable Node below = stop.getAsBoolean() ? unfinished(node) : visit(node);
+            @Nullable Node below = ends() ? unfinished(node) : visit(node);
             node = below == null && !stopped ? next() : below;
         }
         double bound = Math.min(Math.min(leastLeft, brancher.leastDear()), bestCost);
@@ -222,10 +206,14 @@ final class Tree {
     private End solve() {
         while (true) {
             End end = simplex.solve(dear(), STEPS_BETWEEN_LOOKS);
-            if (end != End.LIMIT || stop.getAsBoolean()) {
+            if (end != End.LIMIT || ends()) {
                 return end;
             }
         }
+    }
+
+    private boolean ends() {
+        return work.entries() > mostWork || stop.getAsBoolean();
     }
 
     private @Nullable Node unfinished(Node node) {

@@ -184,7 +184,7 @@ class ExtremesTest {
         Process process = program(
                 told,
                 List.of("-Dos.arch=none"),
-                "plan",
+                "drivers",
                 Demo.file("tiny-freezer").toString());
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(process.exitValue()).isEqualTo(ExitCode.FAULT_OF_PROGRAM);
