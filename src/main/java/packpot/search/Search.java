@@ -24,7 +24,17 @@ public final class Search implements Solver, LinearSolver {
     private static final long LARGE = 4_000_000;
 
     private final OrToolsSolver library = new OrToolsSolver();
+    private final Solver other;
     private volatile boolean cancelled;
+
+    public Search() {
+        other = library;
+    }
+
+    /** With another solver for what is not searched here. */
+    Search(Solver other) {
+        this.other = other;
+    }
 
     /** Ends what this solver is at, and whatever it is asked from now on. May be called from any thread. */
     public void cancel() {
@@ -45,7 +55,7 @@ public final class Search implements Solver, LinearSolver {
     @Override
     public <T> Solution solve(LinearModel<T> model, SolveLimits limits, List<Double> start) {
         if (!model.hasIntegers()) {
-            return library.solve(model, limits, start);
+            return other.solve(model, limits, start);
         }
         if (cancelled) {
             throw new CancelledException();
@@ -57,7 +67,7 @@ public final class Search implements Solver, LinearSolver {
         }
         Compact program = reduced.get();
         if ((long) program.columns() * program.rows() > LARGE) {
-            return library.solve(model, limits, start);
+            return other.solve(model, limits, start);
         }
         Tree tree = new Tree(program, limits.relativeGap(), () -> cancelled || since(begun) > limits.seconds());
         Tree.Result result = tree.search(start.isEmpty() ? null : program.shrink(start));
@@ -65,7 +75,7 @@ public final class Search implements Solver, LinearSolver {
             throw new CancelledException();
         }
         if (result.lost()) {
-            return library.solve(model, limits, start);
+            return other.solve(model, limits, start);
         }
         return solution(model, program, result, since(begun));
     }
