@@ -3,9 +3,9 @@ package packpot.search;
 import packpot.search.DualSimplex.End;
 
 /**
- * Chooses the whole number to branch on: the one that drives the cost up most on both sides. What a side costs is taken from
- * what it cost before and from one step of the simplex method; until enough is known of a number, a few steps of either side
- * are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
+ * Chooses the whole number to branch on: the one that drives the cost up most, above all on its cheaper side. What a side costs
+ * is taken from what it cost before and from one step of the simplex method; until enough is known of a number, a few steps of
+ * either side are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
  */
 final class Brancher {
     /** So often a number is tried out. */
@@ -13,7 +13,6 @@ final class Brancher {
 
     private static final int MOST_TRIED = 4;
     private static final int TRIAL_STEPS = 12;
-    private static final double LEAST_GAIN = 1e-6;
 
     /**
      * What to do with a column.
@@ -80,7 +79,7 @@ final class Brancher {
                     return new Choice(j, candidate.floor, Only.DOWN, false);
                 }
                 learn(j, candidate.fraction, below, above);
-                score = product(below, above);
+                score = score(below, above);
             } else if (times[j] < RELIABLE) {
                 continue;
             }
@@ -96,12 +95,16 @@ final class Brancher {
     /** What either side is thought to cost. */
     private record Candidate(int column, double floor, double fraction, double down, double up) {
         double score() {
-            return product(down, up);
+            return Brancher.score(down, up);
         }
     }
 
-    private static double product(double down, double up) {
-        return Math.max(LEAST_GAIN, down) * Math.max(LEAST_GAIN, up);
+    /**
+     * The dearer side counts too: a food or a dose often costs nothing on one side and much on the other, and a product of
+     * the two would leave it for last. Of 1/20, 1/6, 1/2 and the dearer side alone, a half left the fewest models undecided.
+     */
+    private static double score(double down, double up) {
+        return Math.min(down, up) + Math.max(down, up) / 2;
     }
 
     private Candidate candidate(DualSimplex simplex, int j) {
