@@ -21,8 +21,9 @@ import packpot.food.Food;
 import packpot.food.FoodGroup;
 
 /**
- * Scenarios of all kinds drawn at random: one to eight dogs of every stage and size, a part of the catalogue in packs, other
- * shapes and days. The same seed gives the same scenario. Some have no plan. They are written as files, and read as a user's.
+ * Scenarios of all kinds drawn at random: one to eight dogs of every stage and size, a part of the catalogue in packs,
+ * other shapes and days. The same seed gives the same scenario. Some have no plan. They are written as files, and read as
+ * a user's.
  */
 final class GeneratedScenarios {
     static final int COUNT = 200;

@@ -41,8 +41,8 @@ class SecondSolverTest {
     private static final double SAME = 1e-6;
 
     /**
-     * Here the second solver ends at 95,465 and calls it the optimum. glpsol has 647.3566444, as we have, and our values pass
-     * the check of every row; should this line fail, a later version of the library has mended it.
+     * Here the second solver ends at 95,465 and calls it the optimum. glpsol has 647.3566444, as we have, and our values
+     * pass the check of every row; should this line fail, a later version of the library has mended it.
      */
     private static final String OTHER_IS_WRONG = "household-200.json";
 

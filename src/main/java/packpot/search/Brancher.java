@@ -3,9 +3,9 @@ package packpot.search;
 import packpot.search.DualSimplex.End;
 
 /**
- * Chooses the whole number to branch on: the one that drives the cost up most, above all on its cheaper side. What a side costs
- * is taken from what it cost before and from one step of the simplex method; until enough is known of a number, a few steps of
- * either side are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
+ * Chooses the whole number to branch on: the one that drives the cost up most, above all on its cheaper side. What a side
+ * costs is taken from what it cost before and from one step of the simplex method; until enough is known of a number, a few
+ * steps of either side are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
  */
 final class Brancher {
     /** So often a number is tried out. */
