@@ -4,9 +4,9 @@ import java.util.Arrays;
 import packpot.search.DualSimplex.End;
 
 /**
- * Chooses the whole number to branch on: the one that drives the cost up most on both sides. What a side costs is taken from
- * what it cost before and from one step of the simplex method; until enough is known of a number, a few steps of either side
- * are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
+ * Chooses the whole number to branch on: the one that drives the cost up most, above all on its cheaper side. What a side
+ * costs is taken from what it cost before and from one step of the simplex method; until enough is known of a number, a few
+ * steps of either side are tried out. After T. Achterberg, T. Koch and A. Martin, Branching rules revisited (2005).
  */
 final class Brancher {
     /** So often a number is tried out. */
@@ -101,7 +101,10 @@ final class Brancher {
         }
     }
 
-    /** The dearer side counts a little too: a number whose one side costs nothing may still cut off half of what is left. */
+    /**
+     * The dearer side counts too: a food or a dose often costs nothing on one side and much on the other, and a product of
+     * the two would leave it for last.
+     */
     private static double score(double down, double up) {
         return Math.min(down, up) + DEARER_SIDE * Math.max(down, up);
     }

@@ -46,13 +46,6 @@ record Compact(
     /** A variable = constant + sum of coefficients times variables. */
     record Defined(int variable, double constant, int[] index, double[] value) {}
 
-    static java.util.List<String> names = java.util.List.of();
-
-    String name(int j) {
-        for (int v = 0; v < way.column().length; v++) if (way.column()[v] == j) return names.get(v);
-        return "?";
-    }
-
     int columns() {
         return cost.length;
     }

@@ -26,7 +26,17 @@ public final class Search implements Solver, LinearSolver {
     private static final long MOST_WORK = 2_000_000_000L;
 
     private final OrToolsSolver library = new OrToolsSolver();
+    private final Solver other;
     private volatile boolean cancelled;
+
+    public Search() {
+        other = library;
+    }
+
+    /** With another solver for what is not searched here. */
+    Search(Solver other) {
+        this.other = other;
+    }
 
     /** Ends what this solver is at, and whatever it is asked from now on. May be called from any thread. */
     public void cancel() {
@@ -47,7 +57,7 @@ public final class Search implements Solver, LinearSolver {
     @Override
     public <T> Solution solve(LinearModel<T> model, SolveLimits limits, List<Double> start) {
         if (!model.hasIntegers()) {
-            return library.solve(model, limits, start);
+            return other.solve(model, limits, start);
         }
         if (cancelled) {
             throw new CancelledException();
@@ -59,7 +69,7 @@ public final class Search implements Solver, LinearSolver {
         }
         Compact program = reduced.get();
         if ((long) program.columns() * program.rows() > LARGE) {
-            return library.solve(model, limits, start);
+            return other.solve(model, limits, start);
         }
         Tree tree =
                 new Tree(program, limits.relativeGap(), MOST_WORK, () -> cancelled || since(begun) > limits.seconds());
@@ -73,7 +83,7 @@ public final class Search implements Solver, LinearSolver {
                 ? ours
                 : better(
                         ours,
-                        library.solve(
+                        other.solve(
                                 model,
                                 new SolveLimits(left, limits.relativeGap()),
                                 ours.hasValues() ? ours.values() : start),

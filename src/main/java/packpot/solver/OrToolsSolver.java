@@ -26,6 +26,8 @@ public final class OrToolsSolver implements Solver, LinearSolver {
      * beginning once more: each takes longer than the branching that it saves. Scaling once more what comes scaled makes
      * it slower by a third to a half.
      */
+    private static final String WITHOUT_PRESOLVING = "use_preprocessing: false";
+
     private static final String SCIP_SETTINGS = "separating/maxrounds = 0\nlp/scaling = 0\npresolving/maxrestarts = 0\n"
             + "propagating/probing/maxprerounds = 0\nconflict/enable = FALSE\nseparating/maxroundsroot = ";
     /** Cuts at the root pay where so many whole numbers are open and there is no good plan to begin with. */
@@ -161,7 +163,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         MPSolver.ResultStatus status;
         try {
             parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, limits.relativeGap());
-            status = solver.solve(parameters);
+            status = model.hasIntegers() ? solver.solve(parameters) : linear(solver);
         } finally {
             parameters.delete();
         }
@@ -187,6 +189,15 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         };
     }
 
+    /** Where GLOP's presolving loses itself, which happens to models without a solution, it is done without. */
+    private static MPSolver.ResultStatus linear(MPSolver solver) {
+        MPSolver.ResultStatus status = solver.solve();
+        return status == MPSolver.ResultStatus.ABNORMAL
+                        && solver.setSolverSpecificParametersAsString(WITHOUT_PRESOLVING)
+                ? solver.solve()
+                : status;
+    }
+
     @Override
     public <T> LinearSolution solveLinear(LinearModel<T> model, double seconds) {
         if (model.hasIntegers()) {
@@ -202,7 +213,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
                 throw new SolverException("the solver took a linear model for one with whole numbers");
             }
             Held held = hold(solver, model, new SolveLimits(seconds, 0));
-            MPSolver.ResultStatus status = solver.solve();
+            MPSolver.ResultStatus status = linear(solver);
             return switch (status) {
                 case OPTIMAL -> priced(model, held);
                 case INFEASIBLE -> LinearSolution.without(withoutRoom(solver, model));
