@@ -112,7 +112,7 @@ final class Brancher {
     private Candidate candidate(DualSimplex simplex, int j) {
         Dictionary dictionary = simplex.dictionary();
         double unit = dictionary.program.unit()[j];
-        double whole = dictionary.value(j) / unit;
+        double whole = Wholes.whole(dictionary, j);
         double floor = Math.floor(whole) * unit;
         double fraction = whole - Math.floor(whole);
         double seen = 1.0 / Math.max(1, times[j]);

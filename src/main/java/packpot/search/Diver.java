@@ -26,7 +26,7 @@ final class Diver {
             boolean up = false;
             double most = -1;
             for (int j : fractional) {
-                double whole = dictionary.value(j) / dictionary.program.unit()[j];
+                double whole = Wholes.whole(dictionary, j);
                 double unit = dictionary.program.unit()[j];
                 double below = simplex.penalty(j, Math.floor(whole) * unit);
                 double above = simplex.penalty(j, Math.ceil(whole) * unit);
@@ -47,7 +47,7 @@ final class Diver {
     private static boolean round(DualSimplex simplex, int j, boolean up, double dear) {
         Dictionary dictionary = simplex.dictionary();
         double unit = dictionary.program.unit()[j];
-        double floor = Math.floor(dictionary.value(j) / unit) * unit;
+        double floor = Math.floor(Wholes.whole(dictionary, j)) * unit;
         double low = dictionary.lower[j];
         double high = dictionary.upper[j];
         dictionary.bound(j, up ? floor + unit : low, up ? high : floor);

@@ -153,7 +153,7 @@ final class Tree {
         boolean rebuilt = false;
         while (true) {
             End end = solve();
-            if (end == End.LIMIT) {
+            if (end == End.LIMIT || ends()) {
                 return unfinished(node);
             }
             lost |= end == End.LOST;

@@ -17,13 +17,20 @@ final class Wholes {
         int found = 0;
         for (int j = 0; j < dictionary.columns; j++) {
             if (dictionary.program.whole(j)) {
-                double whole = dictionary.value(j) / dictionary.program.unit()[j];
+                double whole = whole(dictionary, j);
                 if (Math.abs(whole - Math.rint(whole)) > WHOLE) {
                     fractional[found++] = j;
                 }
             }
         }
         return Arrays.copyOf(fractional, found);
+    }
+
+    /** The value of a column in whole numbers, between its bounds, which lost digits may have carried it beyond. */
+    static double whole(Dictionary dictionary, int column) {
+        double value = dictionary.value(column);
+        double inside = Math.max(dictionary.lower[column], Math.min(dictionary.upper[column], value));
+        return inside / dictionary.program.unit()[column];
     }
 
     static double rounded(Compact program, int column, double value) {
