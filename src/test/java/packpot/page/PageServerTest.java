@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -20,8 +21,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -373,19 +376,33 @@ class PageServerTest {
                 .contains("sandbox");
     }
 
+    /** Sixty dogs: nobody waits for the end of that search. */
+    private static String slow() throws IOException {
+        ObjectNode home = (ObjectNode) JSON.readTree(Files.readString(Demo.file("foster-home")));
+        ArrayNode dogs = (ArrayNode) home.get("dogs");
+        int own = dogs.size();
+        for (int i = 0; i < 55; i++) {
+            dogs.add(((ObjectNode) dogs.get(i % own)).deepCopy().put("name", "Dog " + i));
+        }
+        ObjectNode kitchen = (ObjectNode) home.get("kitchen");
+        kitchen.put("pot", "2000 l").put("mostBags", 1000).put("mostPotLoads", 20);
+        kitchen.putObject("freezer").put("volume", "9000 l").put("kind", "chest");
+        return home.toString();
+    }
+
+    private CompletableFuture<String> slowPlan() throws IOException {
+        ObjectNode question = JSON.createObjectNode().put("name", "home.json").put("scenario", slow());
+        HttpRequest request = HttpRequest.newBuilder(
+                        URI.create("http://127.0.0.1:" + port + "/api/plan?page=" + PAGE + "-plan"))
+                .header("X-Packpot-Token", token)
+                .POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(question)))
+                .build();
+        return client.sendAsync(request, HttpResponse.BodyHandlers.ofString()).thenApply(HttpResponse::body);
+    }
+
     @Test
     void theNewestQuestionOfAPageEndsTheOneBefore() throws Exception {
-        ObjectNode question = JSON.createObjectNode()
-                .put("name", "home.json")
-                .put("scenario", Files.readString(Demo.file("foster-home")));
-        HttpRequest.Builder request = HttpRequest.newBuilder(
-                        URI.create("http://127.0.0.1:" + port + "/api/plan?page=" + PAGE + "-plan"))
-                .header("X-Packpot-Token", token);
-        CompletableFuture<String> first = client.sendAsync(
-                        request.POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(question)))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .thenApply(HttpResponse::body);
+        CompletableFuture<String> first = slowPlan();
         Thread.sleep(700);
         List<JsonNode> second = lines("plan", home());
         assertThat(line(second, "plan").path("plan").asText()).isNotEmpty();
@@ -394,18 +411,30 @@ class PageServerTest {
 
     @Test
     void whatIsCancelledEnds() throws Exception {
-        ObjectNode question = JSON.createObjectNode()
-                .put("name", "home.json")
-                .put("scenario", Files.readString(Demo.file("foster-home")));
-        CompletableFuture<String> answer = client.sendAsync(
-                        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/api/plan?page=" + PAGE))
-                                .header("X-Packpot-Token", token)
-                                .POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(question)))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .thenApply(HttpResponse::body);
+        CompletableFuture<String> answer = slowPlan();
         Thread.sleep(700);
-        ask("POST", "/api/cancel?page=" + PAGE, "");
+        ask("POST", "/api/cancel?page=" + PAGE + "-plan", "");
         assertThat(answer.join()).contains("\"cancelled\":true");
+    }
+
+    @Test
+    void aServerStoppedInTheMiddleOfASearchEndsAtOnceAndLosesNothing() throws Exception {
+        String before = home();
+        CompletableFuture<String> answer = slowPlan();
+        Thread.sleep(700);
+        assertThat(answer).isNotDone();
+
+        long stopped = System.nanoTime();
+        server.close();
+        // The page is told that it is cancelled, or sees the connection end.
+        assertThat(answer.handle((body, fault) -> fault != null || !body.contains("\"plan\":"))
+                        .get(10, TimeUnit.SECONDS))
+                .isTrue();
+        assertThat((System.nanoTime() - stopped) / 1e9).isLessThan(10);
+        assertThat(home()).isEqualTo(before);
+        assertThat(Thread.getAllStackTraces().entrySet().stream()
+                        .filter(thread -> Arrays.stream(thread.getValue())
+                                .anyMatch(frame -> frame.getClassName().startsWith("packpot.search."))))
+                .isEmpty();
     }
 }
