@@ -24,6 +24,7 @@ final class DualSimplex {
     /** Steps without gain, after which they might be going in circles. */
     private static final int MOST_IDLE_STEPS = 300;
 
+    private static final int MOST_SHAKES = 10;
     private static final long SEED = 1;
 
     private static final int MOST_REBUILDS = 4;
@@ -99,6 +100,7 @@ final class DualSimplex {
     private End mend(double dear, long last) {
         double highest = Double.NEGATIVE_INFINITY;
         int idle = 0;
+        int shaken = 0;
         while (true) {
             int row = mostBroken();
             if (row < 0) {
@@ -111,6 +113,9 @@ final class DualSimplex {
             idle = cost > highest ? 0 : idle + 1;
             highest = Math.max(highest, cost);
             if (idle == MOST_IDLE_STEPS) {
+                if (++shaken > MOST_SHAKES) {
+                    return End.LOST;
+                }
                 dictionary.shake(random);
                 idle = 0;
             }

@@ -13,6 +13,7 @@ import packpot.solver.OrToolsSolver;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
+import packpot.solver.SolverException;
 
 /**
  * The solver of households: models with whole numbers are searched here; what is large, what turns out hard, what has no whole
@@ -78,8 +79,9 @@ public final class Search implements Solver, LinearSolver {
             throw new CancelledException();
         }
         Solution ours = solution(model, program, result, since(begun));
+        boolean done = result.complete() && ours.status() != Solution.Status.UNKNOWN;
         double left = limits.seconds() - since(begun);
-        return result.complete() || cancelled || left <= 0
+        return done || cancelled || left <= 0
                 ? ours
                 : better(
                         ours,
@@ -124,7 +126,12 @@ public final class Search implements Solver, LinearSolver {
             double value = values[v.index()];
             values[v.index()] = Math.min(v.upper(), Math.max(v.lower(), v.integer() ? Math.rint(value) : value));
         }
-        model.check(values);
+        try {
+            model.check(values);
+        } catch (SolverException e) {
+            // Digits were lost on the way back.
+            return new Solution(Solution.Status.UNKNOWN, List.of(), Double.NaN, Double.NaN, seconds);
+        }
         double cost = model.objective().value(values);
         return new Solution(
                 result.complete() ? Solution.Status.OPTIMAL : Solution.Status.FEASIBLE,

@@ -7,6 +7,7 @@ import { h, placeFaults, showFaults } from './form.js';
 const $ = (id) => document.getElementById(id);
 let kept = null;
 let shownText = null;
+let whyAsked = false;
 let begun = 0;
 
 export function forget() {
@@ -79,7 +80,8 @@ function onLine(line, text) {
     $('plan-body').append(...line.failed.map((words) => told(words)));
     summary('No plan to show');
   }
-  if (line.none !== undefined) {
+  // Once it is asked what would mend it, what clashes comes with that answer.
+  if (line.none !== undefined && !whyAsked) {
     html($('plan-body'), line.none);
     $('plan-body').classList.remove('stale');
     $('beside').hidden = true;
@@ -106,6 +108,7 @@ function onLine(line, text) {
 /** Plans what stands on the page. */
 export async function plan() {
   stop('why');
+  whyAsked = false;
   if (!store.doc) {
     return;
   }
@@ -125,6 +128,7 @@ export async function plan() {
 }
 
 async function why() {
+  whyAsked = true;
   begun = performance.now();
   $('ask-why').disabled = true;
   now('Looking for what would mend it', true);
