@@ -126,12 +126,27 @@ final class Browser implements AutoCloseable {
         return String.valueOf(one("#summary").getDomProperty("textContent"));
     }
 
+    /** Clicks, as a person does, on what stands still. */
     void click(String css) {
         there(css, element -> {
             script("arguments[0].scrollIntoView({block: 'center'})", element);
+            for (int i = 0; i < MOST_TRIALS && !standsStill(element); i++) {
+                script("arguments[0].scrollIntoView({block: 'center'})", element);
+            }
             element.click();
             return element;
         });
+    }
+
+    private boolean standsStill(WebElement element) {
+        return Boolean.TRUE.equals(scriptLater("""
+                const [element, done] = arguments;
+                const before = element.getBoundingClientRect();
+                setTimeout(() => {
+                  const after = element.getBoundingClientRect();
+                  done(before.top === after.top && before.left === after.left);
+                }, 40);
+                """, element));
     }
 
     void step(String id) {
