@@ -95,6 +95,15 @@ record Compact(
         return true;
     }
 
+    /** What no solution costs less than, whatever the rows say. */
+    double leastCost() {
+        double sum = offset;
+        for (int j = 0; j < cost.length; j++) {
+            sum += cost[j] == 0 ? 0 : cost[j] * (cost[j] > 0 ? lower[j] : upper[j]);
+        }
+        return sum;
+    }
+
     double cost(double[] x) {
         double sum = offset;
         for (int j = 0; j < cost.length; j++) {

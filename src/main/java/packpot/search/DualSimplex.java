@@ -57,11 +57,6 @@ final class DualSimplex {
         return dictionary;
     }
 
-    /** Steps taken so far; each takes a moment that grows with the rows that are present. */
-    long steps() {
-        return steps;
-    }
-
     /**
      * Solves from where the dictionary stands.
      *

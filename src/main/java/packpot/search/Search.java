@@ -96,8 +96,7 @@ public final class Search implements Solver, LinearSolver {
     /** What two solvers know together. */
     private static Solution better(Solution ours, Solution theirs, SolveLimits limits, double seconds) {
         if (!theirs.hasValues()) {
-            boolean none = theirs.status() == Solution.Status.INFEASIBLE;
-            return ours.hasValues() ? ours : none ? theirs : ours;
+            return !ours.hasValues() && theirs.status() == Solution.Status.INFEASIBLE ? theirs : ours;
         }
         Solution best = ours.hasValues() && ours.objective() <= theirs.objective() ? ours : theirs;
         double bound =
@@ -137,7 +136,7 @@ public final class Search implements Solver, LinearSolver {
                 result.complete() ? Solution.Status.OPTIMAL : Solution.Status.FEASIBLE,
                 Arrays.stream(values).boxed().toList(),
                 cost,
-                Math.min(cost, result.bound()),
+                Math.min(cost, Math.max(program.leastCost(), result.bound())),
                 seconds);
     }
 }

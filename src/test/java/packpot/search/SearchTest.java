@@ -174,5 +174,8 @@ class SearchTest {
         if (hurried.hasValues()) {
             assertThat(hurried.bound()).isLessThanOrEqualTo(whole.objective());
         }
+        Solution begun = new Search().solve(model, new SolveLimits(0, 1e-3), whole.values());
+        assertThat(begun.objective()).isCloseTo(whole.objective(), within(1e-6 * whole.objective()));
+        assertThat(begun.bound()).isFinite().isLessThanOrEqualTo(whole.objective());
     }
 }
