@@ -71,13 +71,7 @@ class PageTest {
             String protein = page.text("#plan-body tbody th");
             page.await("it struck out", () -> {
                 // On a busy machine a click can come to nothing while the page is drawn; a person clicks again.
-                System.out.println(
-                        +page.script(
-                                "return [document.querySelector('#plan-body .strike').outerHTML, document.querySelector('[data-path=\"pantry[0].outOfStock\"]').checked, document.activeElement.outerHTML.slice(0,120), document.querySelector('#plan-now')?.textContent, scrollY].join(' | ')"));
                 page.click("#plan-body .strike");
-                System.out.println(
-                        +page.script(
-                                "return [document.querySelector('[data-path=\"pantry[0].outOfStock\"]').checked, document.activeElement.outerHTML.slice(0,120)].join(' | ')"));
                 page.planned();
                 return !page.text("#plan-body table").contains(protein);
             });
