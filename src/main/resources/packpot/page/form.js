@@ -146,6 +146,7 @@ export function slider(path, label) {
     step,
     'aria-label': `${label}, slide`,
     oninput: (e) => {
+      dispatchEvent(new CustomEvent('tried'));
       const unit = read()?.[2] ?? begin[2];
       input.value = `${Number(e.target.value)} ${unit.trim()}`;
       input.dispatchEvent(new Event('input'));

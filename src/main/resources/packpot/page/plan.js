@@ -93,7 +93,10 @@ function onLine(line, text) {
     $('plan-body').classList.remove('stale');
     if (!line.first) {
       shownText = text;
-      kept ??= text;
+      // While a household is entered for the first time there is nothing to keep yet, only half-typed ones.
+      if (store.version !== '') {
+        kept ??= text;
+      }
     }
     $('beside').hidden = line.compared === '';
     html($('beside-body'), line.compared);
@@ -185,9 +188,13 @@ export async function askFor(kind, onDone) {
 }
 
 export function listen() {
+  addEventListener('tried', () => {
+    kept ??= shownText;
+  });
   $('plan').addEventListener('click', (e) => {
     const strike = e.target.closest('[data-strike]');
     if (strike) {
+      kept ??= shownText;
       set(['pantry', Number(strike.dataset.strike), 'outOfStock'], true);
       dispatchEvent(new CustomEvent('rebuild'));
     }
