@@ -60,6 +60,15 @@ public final class Planner {
         return search(household, limits, goal, null).result();
     }
 
+    /**
+     * Plans one household, beginning with the foods of a ration for one like it.
+     *
+     * @param similar null for none
+     */
+    public Result planFrom(RationPlanner.Outcome.@Nullable Found similar, Household household, SolveLimits limits) {
+        return search(household, limits, null, similar).result();
+    }
+
     /** Plans one household, for others like it to be planned from. */
     public Searched search(Household household, SolveLimits limits) {
         return search(household, limits, null, null);

@@ -50,9 +50,10 @@ final class SharedPacks {
      * The best batch.
      *
      * @param amounts null when there is none, or none was found in time
+     * @param ration from which a search for one like it can begin
      * @param bound none costs less; infinite when there is none
      */
-    record Best(@Nullable Amounts amounts, double bound) {
+    record Best(@Nullable Amounts amounts, RationPlanner.Outcome.@Nullable Found ration, double bound) {
         /** Infinite when there is none. */
         double cost() {
             return amounts == null ? Double.POSITIVE_INFINITY : amounts.cost();
@@ -129,7 +130,9 @@ final class SharedPacks {
             }
         }
         Amounts amounts = known.amounts();
-        return amounts == null ? known : new Best(amounts.of(then.pantry(), needs.dogs()), known.bound());
+        return amounts == null
+                ? known
+                : new Best(amounts.of(then.pantry(), needs.dogs()), known.ration(), known.bound());
     }
 
     private Best solve(Way way, Household pooled, Needs needs, SolveLimits limits) {
@@ -138,10 +141,16 @@ final class SharedPacks {
                 before == null ? planner.plan(pooled, needs, limits) : planner.planFrom(before, pooled, needs, limits);
         if (outcome instanceof RationPlanner.Outcome.Found ration) {
             latest.put(way, ration);
-            return new Best(ration.amounts(), Math.max(0, ration.amounts().bound()));
+            return new Best(
+                    ration.amounts(), ration, Math.max(0, ration.amounts().bound()));
         }
         boolean impossible = ((RationPlanner.Outcome.None) outcome).provedImpossible();
-        return new Best(null, impossible ? Double.POSITIVE_INFINITY : 0);
+        return new Best(null, null, impossible ? Double.POSITIVE_INFINITY : 0);
+    }
+
+    /** The ration that was found last by weight, from which other searches can begin. */
+    RationPlanner.Outcome.@Nullable Found latestByWeight() {
+        return latest.get(Way.BY_WEIGHT);
     }
 
     /** No batch by weight costs less, whole numbers taken for fractions; infinite when there is none. Quick. */

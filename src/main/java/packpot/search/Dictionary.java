@@ -62,12 +62,8 @@ final class Dictionary {
         atUpper = new boolean[all];
         place = new int[all];
         nonbasic = new int[columns];
-        reduced = program.cost().clone();
-        empty();
-        for (int j = 0; j < columns; j++) {
-            atUpper[j] = Double.isInfinite(lower[j]);
-        }
-        settleSides();
+        reduced = new double[columns];
+        begin();
     }
 
     private Dictionary(Dictionary other) {
@@ -341,6 +337,17 @@ final class Dictionary {
         nonbasic[enters] = leaves;
         place[basic[row]] = row;
         place[leaves] = ~enters;
+    }
+
+    /** Begins again without a row, with the bounds as they stand. */
+    void begin() {
+        empty();
+        System.arraycopy(program.cost(), 0, reduced, 0, columns);
+        keptLast = 0;
+        for (int j = 0; j < columns; j++) {
+            atUpper[j] = Double.isInfinite(lower[j]);
+        }
+        settleSides();
     }
 
     /** Reckons the dictionary anew from the program, for the same basis; rows that do not bind are left out again. */

@@ -66,23 +66,29 @@ final class DualSimplex {
         long last = steps + mostSteps;
         double limit = dear;
         int rebuilds = 0;
+        boolean begun = false;
         while (true) {
             End end = mend(limit, last);
             boolean doubtful = switch (end) {
                 case IMPOSSIBLE -> !Certificate.provesImpossible(dictionary, stuck);
                 case DEAR -> Certificate.bound(dictionary) < dear;
                 case OPTIMAL -> !dictionary.isExact(dictionary.values());
-                case LIMIT, LOST -> false;
+                case LIMIT -> false;
+                case LOST -> true;
             };
             if (doubtful) {
                 double missing = end == End.DEAR ? dictionary.cost() - Certificate.bound(dictionary) : 0;
                 if (end == End.DEAR && missing < WEAK * Math.abs(dear) && limit < dear + missing) {
                     // Its costs are not quite the program's: a little farther the bound is there too.
                     limit = dear + 2 * missing;
-                } else if (rebuilds++ < MOST_REBUILDS) {
+                } else if (end != End.LOST && rebuilds++ < MOST_REBUILDS) {
                     dictionary.rebuild();
                 } else if (end == End.DEAR) {
                     limit = Double.POSITIVE_INFINITY;
+                } else if (!begun) {
+                    // Another way to the same place may lose fewer digits.
+                    dictionary.begin();
+                    begun = true;
                 } else {
                     return End.LOST;
                 }

@@ -25,6 +25,10 @@ public final class Search implements Solver, LinearSolver {
     private static final long LARGE = 40_000_000;
     /** Entries of dictionaries: a second or two. Most searches take a tenth; what takes more may well take hours. */
     private static final long MOST_WORK = 2_000_000_000L;
+    /** What has no more than so many times the gap by then is likely to be proved soon, and may do more. */
+    private static final double NEAR = 3;
+
+    private static final long MORE_WORK = 8_000_000_000L;
 
     private final OrToolsSolver library = new OrToolsSolver();
     private final Solver other;
@@ -75,6 +79,9 @@ public final class Search implements Solver, LinearSolver {
         Tree tree =
                 new Tree(program, limits.relativeGap(), MOST_WORK, () -> cancelled || since(begun) > limits.seconds());
         Tree.Result result = tree.search(start.isEmpty() ? null : program.shrink(start));
+        if (!result.complete() && !result.lost() && isNear(result, program, limits.relativeGap())) {
+            result = tree.goOn(MORE_WORK);
+        }
         if (result.x() == null && cancelled) {
             throw new CancelledException();
         }
@@ -91,6 +98,11 @@ public final class Search implements Solver, LinearSolver {
                                 ours.hasValues() ? ours.values() : start),
                         limits,
                         since(begun));
+    }
+
+    private static boolean isNear(Tree.Result result, Compact program, double gap) {
+        double @Nullable [] x = result.x();
+        return x != null && program.cost(x) - result.bound() <= NEAR * gap * Math.abs(program.cost(x));
     }
 
     /** What two solvers know together. */

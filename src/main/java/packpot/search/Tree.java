@@ -38,7 +38,7 @@ final class Tree {
     private final double gap;
     private final BooleanSupplier stop;
     private final Work work = new Work();
-    private final long mostWork;
+    private long mostWork;
     private final DualSimplex simplex;
     private final Brancher brancher;
     private final PriorityQueue<Node> open =
@@ -78,7 +78,18 @@ final class Tree {
         if (start != null) {
             begin(start);
         }
-        @Nullable Node node = new Node(null, List.of(), Double.NEGATIVE_INFINITY, 0);
+        return search(new Node(null, List.of(), Double.NEGATIVE_INFINITY, 0));
+    }
+
+    /** Goes on with a search that was given up for its work; the more it may do, from now on. */
+    Result goOn(long moreWork) {
+        mostWork = work.entries() + moreWork;
+        stopped = false;
+        return search(next());
+    }
+
+    private Result search(@Nullable Node first) {
+        @Nullable Node node = first;
         while (node != null && !lost) {
             @Nullable Node below = ends() ? unfinished(node) : visit(node);
             node = below == null && !stopped ? next() : below;

@@ -49,11 +49,20 @@ final class Wholes {
                 copy.dictionary().bound(j, x[j], x[j]);
             }
         }
-        if (copy.solve(Double.POSITIVE_INFINITY, Long.MAX_VALUE / 2) != End.OPTIMAL) {
+        double @Nullable [] rest = rest(copy);
+        if (rest == null) {
+            copy.dictionary().begin();
+            rest = rest(copy);
+        }
+        return rest;
+    }
+
+    private static double @Nullable [] rest(DualSimplex fixed) {
+        if (fixed.solve(Double.POSITIVE_INFINITY, Long.MAX_VALUE / 2) != End.OPTIMAL) {
             return null;
         }
-        x = rounded(copy.dictionary());
-        return simplex.dictionary().program.allows(x) ? x : null;
+        double[] x = rounded(fixed.dictionary());
+        return fixed.dictionary().program.allows(x) ? x : null;
     }
 
     private static double[] rounded(Dictionary dictionary) {
