@@ -24,23 +24,26 @@ public final class Search implements Solver, LinearSolver {
     /** Columns times rows: a dictionary of more fits no cache, and steps become slow. */
     private static final long LARGE = 40_000_000;
     /** Entries of dictionaries: a second or two. Most searches take a tenth; what takes more may well take hours. */
-    private static final long MOST_WORK = 2_000_000_000L;
+    static final long MOST_WORK = 2_000_000_000L;
     /** What has no more than so many times the gap by then is likely to be proved soon, and may do more. */
     private static final double NEAR = 3;
 
-    private static final long MORE_WORK = 8_000_000_000L;
+    private static final long TIMES_MORE = 4;
 
     private final OrToolsSolver library = new OrToolsSolver();
     private final Solver other;
+    private final long mostWork;
     private volatile boolean cancelled;
 
     public Search() {
         other = library;
+        mostWork = MOST_WORK;
     }
 
-    /** With another solver for what is not searched here. */
-    Search(Solver other) {
+    /** With another solver for what is not searched here, or takes more work. */
+    Search(Solver other, long mostWork) {
         this.other = other;
+        this.mostWork = mostWork;
     }
 
     /** Ends what this solver is at, and whatever it is asked from now on. May be called from any thread. */
@@ -70,17 +73,17 @@ public final class Search implements Solver, LinearSolver {
         long begun = System.nanoTime();
         Optional<Compact> reduced = Reducer.reduce(model);
         if (reduced.isEmpty()) {
-            return new Solution(Solution.Status.INFEASIBLE, List.of(), Double.NaN, Double.NaN, since(begun));
+            return without(Solution.Status.INFEASIBLE, since(begun));
         }
         Compact program = reduced.get();
         if ((long) program.columns() * program.rows() > LARGE) {
             return other.solve(model, limits, start);
         }
         Tree tree =
-                new Tree(program, limits.relativeGap(), MOST_WORK, () -> cancelled || since(begun) > limits.seconds());
+                new Tree(program, limits.relativeGap(), mostWork, () -> cancelled || since(begun) > limits.seconds());
         Tree.Result result = tree.search(start.isEmpty() ? null : program.shrink(start));
         if (!result.complete() && !result.lost() && isNear(result, program, limits.relativeGap())) {
-            result = tree.goOn(MORE_WORK);
+            result = tree.goOn(TIMES_MORE * mostWork);
         }
         if (result.x() == null && cancelled) {
             throw new CancelledException();
@@ -92,12 +95,21 @@ public final class Search implements Solver, LinearSolver {
                 ? ours
                 : better(
                         ours,
-                        other.solve(
-                                model,
-                                new SolveLimits(left, limits.relativeGap()),
-                                ours.hasValues() ? ours.values() : start),
+                        theirs(model, new SolveLimits(left, limits.relativeGap()), ours, start),
                         limits,
                         since(begun));
+    }
+
+    /** What the other solver finds from here; nothing where it fails and there is an answer without it. */
+    private <T> Solution theirs(LinearModel<T> model, SolveLimits limits, Solution ours, List<Double> start) {
+        if (!ours.hasValues()) {
+            return other.solve(model, limits, start);
+        }
+        try {
+            return other.solve(model, limits, ours.values());
+        } catch (SolverException e) {
+            return without(Solution.Status.UNKNOWN, 0);
+        }
     }
 
     private static boolean isNear(Tree.Result result, Compact program, double gap) {
@@ -122,6 +134,10 @@ public final class Search implements Solver, LinearSolver {
                 seconds);
     }
 
+    private static Solution without(Solution.Status status, double seconds) {
+        return new Solution(status, List.of(), Double.NaN, Double.NaN, seconds);
+    }
+
     private static double since(long begun) {
         return (System.nanoTime() - begun) / 1e9;
     }
@@ -130,7 +146,7 @@ public final class Search implements Solver, LinearSolver {
         double @Nullable [] x = result.x();
         if (x == null) {
             Solution.Status status = result.complete() ? Solution.Status.INFEASIBLE : Solution.Status.UNKNOWN;
-            return new Solution(status, List.of(), Double.NaN, Double.NaN, seconds);
+            return without(status, seconds);
         }
         double[] values = program.expand(x);
         for (Variable v : model.variables()) {
@@ -141,7 +157,7 @@ public final class Search implements Solver, LinearSolver {
             model.check(values);
         } catch (SolverException e) {
             // Digits were lost on the way back.
-            return new Solution(Solution.Status.UNKNOWN, List.of(), Double.NaN, Double.NaN, seconds);
+            return without(Solution.Status.UNKNOWN, seconds);
         }
         double cost = model.objective().value(values);
         return new Solution(

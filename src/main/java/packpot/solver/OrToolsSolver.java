@@ -7,8 +7,10 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
@@ -147,7 +149,7 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         return new Held(variables, rows, scales);
     }
 
-    private static <T> Solution solve(MPSolver solver, LinearModel<T> model, SolveLimits limits, List<Double> start) {
+    private <T> Solution solve(MPSolver solver, LinearModel<T> model, SolveLimits limits, List<Double> start) {
         List<MPVariable> variables = hold(solver, model, limits).variables();
         if (!start.isEmpty()) {
             int known = Math.min(start.size(), variables.size());
@@ -170,13 +172,15 @@ public final class OrToolsSolver implements Solver, LinearSolver {
         double seconds = (System.nanoTime() - started) / 1e9;
         return switch (status) {
             case OPTIMAL, FEASIBLE -> {
-                double[] values = values(model, variables);
-                model.check(values);
+                double[] given = values(model, variables);
+                double[] values = kept(model, given, limits);
                 double cost = model.objective().value(values);
                 // A linear solver reports no bound of its own; an optimum is its own bound.
                 double bound = model.hasIntegers() ? Math.min(cost, objective.bestBound()) : cost;
+                boolean proved = status == MPSolver.ResultStatus.OPTIMAL
+                        && (values == given || cost - bound <= limits.relativeGap() * Math.abs(cost));
                 yield new Solution(
-                        status == MPSolver.ResultStatus.OPTIMAL ? Solution.Status.OPTIMAL : Solution.Status.FEASIBLE,
+                        proved ? Solution.Status.OPTIMAL : Solution.Status.FEASIBLE,
                         Arrays.stream(values).boxed().toList(),
                         cost,
                         bound,
@@ -187,6 +191,27 @@ public final class OrToolsSolver implements Solver, LinearSolver {
             case NOT_SOLVED -> without(Solution.Status.UNKNOWN, seconds);
             default -> throw new SolverException("the solver ended abnormally (" + status + ")");
         };
+    }
+
+    /**
+     * Values that keep to every row. A choice that was open by a hair is shut when it is made whole, and a row that hung on it
+     * may be broken then: the rest is sought once more with the whole numbers as they are.
+     */
+    private <T> double[] kept(LinearModel<T> model, double[] values, SolveLimits limits) {
+        try {
+            model.check(values);
+            return values;
+        } catch (SolverException broken) {
+            Map<Integer, Double> whole = new HashMap<>();
+            model.variables().stream().filter(Variable::integer).forEach(v -> whole.put(v.index(), values[v.index()]));
+            Solution rest = whole.isEmpty()
+                    ? without(Solution.Status.UNKNOWN, 0)
+                    : solve(model.withFixed(whole).relaxed(), limits);
+            if (!rest.hasValues()) {
+                throw broken;
+            }
+            return rest.values().stream().mapToDouble(Double::doubleValue).toArray();
+        }
     }
 
     /** Where GLOP's presolving loses itself, which happens to models without a solution, it is done without. */

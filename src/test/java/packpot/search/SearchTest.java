@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +24,7 @@ import packpot.solver.LinearModel.Variable;
 import packpot.solver.OrToolsSolver;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
+import packpot.solver.SolverException;
 
 /** The search of our own against the library's SCIP, which shares no code with it, and against trying everything out. */
 class SearchTest {
@@ -177,5 +180,61 @@ class SearchTest {
         Solution begun = new Search().solve(model, new SolveLimits(0, 1e-3), whole.values());
         assertThat(begun.objective()).isCloseTo(whole.objective(), within(1e-6 * whole.objective()));
         assertThat(begun.bound()).isFinite().isLessThanOrEqualTo(whole.objective());
+    }
+
+    private static LinearModel<?> threeAdults() {
+        Household household = Demo.read(Demo.text(Demo.file("three-adults")));
+        Needs needs = Needs.of(household, Demo.knowledge());
+        return RationModel.of(household, Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs))
+                .linearModel();
+    }
+
+    /** Given up after little work, after some, gone on with a little: always within the gap of the same optimum. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 1_600_000, 6_400_000, 9_000_000, 11_000_000})
+    void whatIsGivenUpTheLibraryProves(long mostWork) {
+        SolveLimits limits = new SolveLimits(60, 1e-3);
+        Solution whole = new Search().solve(threeAdults(), limits);
+        AtomicInteger asked = new AtomicInteger();
+        Solution found = Searches.givingUp(mostWork, asked::incrementAndGet).solve(threeAdults(), limits);
+        assertThat(found.status()).isEqualTo(Solution.Status.OPTIMAL);
+        assertThat(found.bound()).isLessThanOrEqualTo(whole.objective() * (1 + 1e-6));
+        assertThat(whole.bound()).isLessThanOrEqualTo(found.objective() * (1 + 1e-6));
+        assertThat(asked).hasValueLessThanOrEqualTo(1);
+        assertThat(mostWork > 1 || asked.get() == 1).isTrue();
+    }
+
+    @Test
+    void aSearchInShortSpellsEndsLikeOneThatIsNotBrokenOff() {
+        Compact program = Reducer.reduce(threeAdults()).orElseThrow();
+        Tree.Result whole = new Tree(program, 1e-3, Long.MAX_VALUE, () -> false).search(null);
+        Tree broken = new Tree(program, 1e-3, 500_000, () -> false);
+        Tree.Result spell = broken.search(null);
+        int spells = 1;
+        double bound = Double.NEGATIVE_INFINITY;
+        while (!spell.complete()) {
+            spell = broken.goOn(500_000);
+            assertThat(spell.bound()).isGreaterThanOrEqualTo(bound);
+            bound = spell.bound();
+            spells++;
+        }
+        assertThat(spells).isGreaterThan(5);
+        double[] x = Objects.requireNonNull(spell.x());
+        double[] y = Objects.requireNonNull(whole.x());
+        assertThat(spell.bound()).isLessThanOrEqualTo(program.cost(y)).isGreaterThan(0.999 * program.cost(x) - 1e-9);
+        assertThat(whole.bound()).isLessThanOrEqualTo(program.cost(x));
+    }
+
+    @Test
+    void whereTheLibraryFailsWhatWasFoundIsKept() {
+        SolveLimits limits = new SolveLimits(60, 1e-3);
+        Solution whole = new Search().solve(threeAdults(), limits);
+        Search alone = Searches.givingUp(1, () -> {
+            throw new SolverException("no library here");
+        });
+        Solution kept = alone.solve(threeAdults(), limits, whole.values());
+        assertThat(kept.objective()).isCloseTo(whole.objective(), within(1e-6 * whole.objective()));
+        assertThat(kept.bound()).isLessThanOrEqualTo(whole.objective());
+        assertThatThrownBy(() -> alone.solve(threeAdults(), limits)).hasMessage("no library here");
     }
 }

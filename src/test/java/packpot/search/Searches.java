@@ -14,7 +14,16 @@ public final class Searches {
     /** A search that says so whenever it asks the library in its place. */
     public static Search telling(Runnable left) {
         Solver library = new OrToolsSolver();
-        return new Search(new Solver() {
+        return new Search(asking(library, left), Search.MOST_WORK);
+    }
+
+    /** A search that gives up after so much work, and says so whenever it asks the library then. */
+    static Search givingUp(long mostWork, Runnable left) {
+        return new Search(asking(new OrToolsSolver(), left), mostWork);
+    }
+
+    private static Solver asking(Solver library, Runnable asked) {
+        return new Solver() {
             @Override
             public <T> Solution solve(LinearModel<T> model, SolveLimits limits) {
                 return solve(model, limits, List.of());
@@ -22,9 +31,9 @@ public final class Searches {
 
             @Override
             public <T> Solution solve(LinearModel<T> model, SolveLimits limits, List<Double> start) {
-                left.run();
+                asked.run();
                 return library.solve(model, limits, start);
             }
-        });
+        };
     }
 }

@@ -128,8 +128,8 @@ class OrToolsSolverTest {
     }
 
     /**
-     * A switch whose row has a huge coefficient can be open by a hair within a solver's tolerance. Such an answer must
-     * be refused, or be right.
+     * A switch whose row has a huge coefficient can be open by a hair within a solver's tolerance. Such an answer is mended,
+     * and never passed on as it is.
      */
     @Test
     void aSwitchThatIsOpenByAHairIsNeverPassedOn() {
@@ -139,11 +139,7 @@ class OrToolsSolverTest {
         model.atMost("only when open", new Expression().add(1, flow).add(-1e9, open), 0, null);
         Variable other = model.variable("other", 0, INF);
         model.atMost("pipe", new Expression().add(1, flow).add(1, other), 500, null);
-        try {
-            assertThat(solve().objective()).isCloseTo(0, within(1e-3));
-        } catch (SolverException refused) {
-            assertThat(refused).hasMessageContaining("only when open");
-        }
+        assertThat(solve().objective()).isCloseTo(0, within(1e-3));
     }
 
     @Test
