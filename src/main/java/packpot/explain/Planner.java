@@ -60,15 +60,6 @@ public final class Planner {
         return search(household, limits, goal, null).result();
     }
 
-    /**
-     * Plans one household, beginning with the foods of a ration for one like it.
-     *
-     * @param similar null for none
-     */
-    public Result planFrom(RationPlanner.Outcome.@Nullable Found similar, Household household, SolveLimits limits) {
-        return search(household, limits, null, similar).result();
-    }
-
     /** Plans one household, for others like it to be planned from. */
     public Searched search(Household household, SolveLimits limits) {
         return search(household, limits, null, null);
@@ -76,7 +67,16 @@ public final class Planner {
 
     /** Plans a household that differs little from one that was planned: as good a plan, and sooner. */
     public Searched searchFrom(Searched similar, Household household, SolveLimits limits) {
-        return search(household, limits, null, similar.found());
+        return searchFrom(similar.found(), household, limits);
+    }
+
+    /**
+     * Plans a household, beginning with the foods of a ration for one like it.
+     *
+     * @param similar null for none
+     */
+    public Searched searchFrom(RationPlanner.Outcome.@Nullable Found similar, Household household, SolveLimits limits) {
+        return search(household, limits, null, similar);
     }
 
     /**

@@ -2,30 +2,20 @@ package packpot.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import packpot.dog.Dog;
 import packpot.household.Household;
 import packpot.household.Knowledge;
-import packpot.household.PantryItem;
-import packpot.needs.Needs;
-import packpot.plan.Plan;
-import packpot.ration.RationModel;
-import packpot.ration.RationPlanner;
-import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * Dogs parted over several pots of one cook day. Every way to part them is weighed by a bound: each pot by itself with all
- * food at its price by weight, since pots share packs, and fractions for whole numbers. Ways are planned in the order of
- * their bounds, until the next bound is no lower than the best way's cost. Pots are planned one after the other, the
- * largest first; what one leaves of bags, freezer, stock and opened packs is the next one's. What must be used goes into the
- * first pot whose dogs may have it.
+ * Dogs parted over several pots of one cook day. Every way to part them is weighed by a bound ({@link PotBounds}), quickly at
+ * first, closely when its turn comes. Ways are planned in the order of their bounds, until the next bound is no lower than the
+ * best way's cost. {@link PotPlans} has the plans. What must be used goes into the first pot whose dogs may have it.
  */
 public final class Pots {
     /** With more dogs there are more ways to part them than can be weighed. */
@@ -35,13 +25,11 @@ public final class Pots {
     private static final double SHARE_OF_TIME = 0.25;
 
     private final Household household;
-    private final Knowledge knowledge;
-    private final Solver solver;
-    private final Planner planner;
+    private final PotPlans plans;
     private final TimeBudget time;
     private final double seconds;
     private final double gap;
-    private final Map<List<Dog>, Double> bounds = new ConcurrentHashMap<>();
+    private final PotBounds bounds;
 
     /**
      * Dogs of one household.
@@ -50,12 +38,11 @@ public final class Pots {
      */
     public Pots(Household household, Knowledge knowledge, Solver solver, SolveLimits limits) {
         this.household = household;
-        this.knowledge = knowledge;
-        this.solver = solver;
-        this.planner = new Planner(knowledge, solver);
+        this.bounds = new PotBounds(household, knowledge, solver);
         this.time = new TimeBudget(limits.seconds());
         this.seconds = limits.seconds();
         this.gap = limits.relativeGap();
+        this.plans = new PotPlans(household, knowledge, new Planner(knowledge, solver), this::limitsOfOne, time);
     }
 
     /**
@@ -82,7 +69,12 @@ public final class Pots {
     public record UpTo(
             int pots, @Nullable Way exactly, @Nullable Way best, double noneBelow, boolean complete) {}
 
-    private record Parting(List<List<Dog>> groups, double bound) {}
+    /** A way to part the dogs before it is planned; its bound is close once whole numbers are in it. */
+    private record Parting(List<List<Dog>> groups, PotBounds.Bound from, boolean isClose) {
+        double bound() {
+            return from.cost();
+        }
+    }
 
     /** The best ways with at most one, two, and so on pots. */
     public List<UpTo> find(int most) {
@@ -110,10 +102,13 @@ public final class Pots {
 
     private List<Parting> weighed(int most) {
         return partings(household.dogs(), most).parallelStream()
-                .map(groups -> new Parting(groups, bound(groups)))
+                .map(groups -> new Parting(groups, bounds.quick(groups, time.limits(seconds, gap)), false))
                 .filter(parting -> Double.isFinite(parting.bound()))
-                .sorted(Comparator.comparingDouble(Parting::bound))
                 .toList();
+    }
+
+    private SolveLimits limitsOfOne() {
+        return time.limits(SHARE_OF_TIME * seconds, gap);
     }
 
     private record Best(@Nullable Way way, double noneBelow, boolean complete) {}
@@ -124,27 +119,39 @@ public final class Pots {
      * @param rival with fewer pots, that it is to beat; one way is planned all the same, so that its cost is seen
      */
     private Best best(List<Parting> partings, int pots, @Nullable Way rival) {
+        PriorityQueue<Parting> open = new PriorityQueue<>(Comparator.comparingDouble(Parting::bound));
+        partings.stream().filter(parting -> parting.groups().size() == pots).forEach(open::add);
         Way best = null;
         double noneBelow = Double.POSITIVE_INFINITY;
-        for (Parting parting : partings) {
-            if (parting.groups().size() != pots) {
-                continue;
-            }
-            noneBelow = Math.min(noneBelow, parting.bound());
+        while (!open.isEmpty()) {
+            Parting parting = open.remove();
             boolean outdone = best != null
                     && (parting.bound() >= best.cost() || (rival != null && parting.bound() >= rival.cost()));
-            if (outdone) {
-                break;
+            boolean late = time.isSpent() && (best != null || rival != null);
+            if (outdone || late) {
+                return new Best(best, Math.min(noneBelow, parting.bound()), outdone);
             }
-            if (time.isSpent() && (best != null || rival != null)) {
-                return new Best(best, noneBelow, false);
+            if (!parting.isClose()) {
+                PotBounds.Bound close = bounds.close(parting.groups(), parting.from(), limitsOfOne());
+                if (Double.isFinite(close.cost())) {
+                    open.add(new Parting(parting.groups(), close, true));
+                }
+                continue;
             }
-            Way way = planned(parting.groups());
+            Way way = plans.plan(parting.groups(), group -> bounds.ration(group, parting.from()));
+            noneBelow = Math.min(noneBelow, noneBelow(parting, way));
             if (way != null && (best == null || way.cost() < best.cost())) {
                 best = way;
             }
         }
         return new Best(best, noneBelow, true);
+    }
+
+    /** One pot shares its packs with no other, so that what was proved of its plan holds for the way. */
+    private static double noneBelow(Parting parting, @Nullable Way way) {
+        return way == null || way.pots().size() > 1
+                ? parting.bound()
+                : Math.max(parting.bound(), way.pots().get(0).plan().proof().noPlanBelow());
     }
 
     /** Every way to part the dogs into at most so many groups, each once. */
@@ -170,105 +177,5 @@ public final class Pots {
             ways = next;
         }
         return ways;
-    }
-
-    private double bound(List<List<Dog>> groups) {
-        double sum = 0;
-        for (List<Dog> group : groups) {
-            sum += bounds.computeIfAbsent(group, this::boundOf);
-        }
-        double saved = household.pantry().stream()
-                .filter(item -> !item.outOfStock())
-                .mapToDouble(item -> item.onHandGrams() * item.pricePerGram())
-                .sum();
-        return Math.max(0, sum - saved);
-    }
-
-    private double boundOf(List<Dog> group) {
-        // What all pots must use together need not all go into one of them.
-        Household some = household
-                .withDogs(group)
-                .withBudget(null)
-                .withPantry(household.pantry().stream()
-                        .map(item -> item.outOfStock()
-                                ? item.withMustUse(0)
-                                : item.byWeight().withMustUse(0))
-                        .toList());
-        Needs needs = Needs.of(some, knowledge);
-        Solution relaxed = solver.solve(
-                RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
-                        .linearModel()
-                        .relaxed(),
-                time.limits(seconds, gap));
-        return switch (relaxed.status()) {
-            case OPTIMAL -> relaxed.bound() - freeSupplements(some);
-            case INFEASIBLE -> Double.POSITIVE_INFINITY;
-            case FEASIBLE, UNBOUNDED, UNKNOWN -> 0;
-        };
-    }
-
-    /** A supplement that costs nothing counts in a model as much as the cheapest food. */
-    private static double freeSupplements(Household some) {
-        return some.cheapestFoodPerGram()
-                * some.pantry().stream()
-                        .filter(item -> item.food().isSupplement())
-                        .mapToDouble(PantryItem::onHandGrams)
-                        .sum();
-    }
-
-    private double kcal(List<Dog> group) {
-        return Needs.of(household.withDogs(group), knowledge).kcalPerBatch();
-    }
-
-    /** The pots one after the other; null when one of them has no plan that passes its audit. */
-    private @Nullable Way planned(List<List<Dog>> groups) {
-        List<List<Dog>> largestFirst = groups.stream()
-                .sorted(Comparator.comparingDouble(group -> -kcal(group)))
-                .toList();
-        List<Planner.Result.Planned> pots = new ArrayList<>();
-        Household rest = household;
-        for (List<Dog> group : largestFirst) {
-            Household own = rest.withDogs(group);
-            if (!(planner.plan(own, time.limits(SHARE_OF_TIME * seconds, gap))
-                            instanceof Planner.Result.Planned planned)
-                    || !planned.verdict().passed()) {
-                return null;
-            }
-            pots.add(planned);
-            rest = after(rest, planned.plan());
-        }
-        return priced(pots);
-    }
-
-    /** What is left for the next pot of the day, opened packs included. */
-    private static Household after(Household before, Plan plan) {
-        Map<String, Double> opened = new HashMap<>();
-        plan.shopping().forEach(line -> opened.put(line.food(), line.leftOverGrams()));
-        Household rest = Rest.sameDay(before, plan);
-        return rest.withPantry(rest.pantry().stream()
-                .map(item -> item.withOnHand(
-                        item.onHandGrams() + opened.getOrDefault(item.food().id(), 0.0)))
-                .toList());
-    }
-
-    private Way priced(List<Planner.Result.Planned> pots) {
-        double till = 0;
-        Map<String, Double> used = new HashMap<>();
-        Map<String, Double> bought = new HashMap<>();
-        for (Planner.Result.Planned pot : pots) {
-            for (Plan.Purchase line : pot.plan().shopping()) {
-                till += line.pays();
-                used.merge(line.food(), line.usedGrams(), Double::sum);
-                bought.merge(line.food(), line.usedGrams() - line.fromHandGrams() + line.leftOverGrams(), Double::sum);
-            }
-        }
-        double worth = 0;
-        for (PantryItem item : household.pantry()) {
-            double paidFor = bought.getOrDefault(item.food().id(), 0.0);
-            double left =
-                    item.onHandGrams() + paidFor - used.getOrDefault(item.food().id(), 0.0);
-            worth += Math.min(left, paidFor) * household.rules().leftWorthPerGram(item);
-        }
-        return new Way(pots, till, till - worth);
     }
 }

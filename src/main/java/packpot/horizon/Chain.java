@@ -86,14 +86,15 @@ final class Chain {
                 return new Planner.Result.Planned(then, plan, verdict);
             }
         }
-        return planner.planFrom(best.ration(), then, clock.next());
+        return planner.searchFrom(best.ration(), then, clock.next()).result();
     }
 
     /** The last batch once more, now that it is known what is in the house: nothing is opened for a later one. */
     HorizonPlan lastByPacks(HorizonPlan plan) {
         List<HorizonPlan.Session> sessions = new ArrayList<>(plan.sessions());
         HorizonPlan.Session last = sessions.remove(sessions.size() - 1);
-        if (!(planner.planFrom(packs.latestByWeight(), last.household(), clock.next())
+        if (!(planner.searchFrom(packs.latestByWeight(), last.household(), clock.next())
+                                .result()
                         instanceof Planner.Result.Planned planned)
                 || !planned.verdict().passed()) {
             return plan;

@@ -92,13 +92,18 @@ public record PantryItem(
 
     /** The same food, none of it in the house, sold by weight at the price that a gram of its pack has. */
     public PantryItem byWeight() {
+        return byWeight(1);
+    }
+
+    /** The same at a share of its price by weight. */
+    public PantryItem byWeight(double shareOfPrice) {
         return new PantryItem(
                 food,
                 preparation,
                 null,
                 null,
                 packName,
-                pricePerGram(),
+                shareOfPrice * pricePerGram(),
                 0,
                 mustUseGrams,
                 atMostGrams,

@@ -44,7 +44,7 @@ public final class PotsReport {
             if (upTo.best() != null) {
                 page.item(String.format(
                         Locale.ROOT,
-                        "up to %s: no way to part the dogs costs more than %.1f %% less than the cheapest%s",
+                        "up to %s: the cheapest found is proved to within %.1f %%%s",
                         upTo.pots() == 1 ? "one pot" : upTo.pots() + " pots",
                         100 * Math.max(0, 1 - upTo.noneBelow() / upTo.best().cost()),
                         upTo.complete() ? "" : "; the time ended before every way was planned"));

@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import packpot.Demo;
 import packpot.SharedSolver;
 import packpot.audit.PlanAudit;
 import packpot.dog.Dog;
 import packpot.dog.TestDogs;
+import packpot.household.Freezer;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.TestItems;
@@ -24,6 +28,7 @@ class PotsTest {
     /** The second pot begins with the packs that the first one opened, and first pots of one cost open other packs. */
     private static final double SAME_COST_PERCENT = 0.6;
 
+    private static final double FREEZER_SHARE = 0.7;
     private static final SolveLimits LIMITS = new SolveLimits(200, GAP);
     private static final Household HOUSEHOLD =
             Demo.planned(Demo.file("growing-puppy")).household();
@@ -36,7 +41,7 @@ class PotsTest {
     private static Pots.Way way(List<Pots.UpTo> all, int pots) {
         Pots.Way way = all.get(pots - 1).exactly();
         assertThat(way).isNotNull();
-        return java.util.Objects.requireNonNull(way);
+        return Objects.requireNonNull(way);
     }
 
     @BeforeAll
@@ -86,7 +91,7 @@ class PotsTest {
     void onePotMoreNeverCostsMoreAndNoneIsBelowTheBound() {
         double before = Double.POSITIVE_INFINITY;
         for (Pots.UpTo upTo : found) {
-            Pots.Way best = java.util.Objects.requireNonNull(upTo.best());
+            Pots.Way best = Objects.requireNonNull(upTo.best());
             assertThat(best.cost()).isLessThanOrEqualTo(before);
             assertThat(upTo.noneBelow()).isPositive().isLessThanOrEqualTo(best.cost());
             before = best.cost();
@@ -153,6 +158,58 @@ class PotsTest {
         assertThat(chicken(way(parted, 1).pots().get(0))).isFalse();
         for (Planner.Result.Planned pot : way(parted, 2).pots()) {
             assertThat(chicken(pot)).isEqualTo(pot.plan().dogs().get(0).name().equals("Thistle"));
+        }
+    }
+
+    /** With and without food in the house: a quick bound is below the close one, and that below every way that is planned. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 800, 5000})
+    void boundsHold(double chickenGrams) {
+        Household household = HOUSEHOLD.withPantry(HOUSEHOLD.pantry().stream()
+                .map(item -> item.food().label().startsWith("chicken thigh") ? item.withOnHand(chickenGrams) : item)
+                .toList());
+        PotBounds bounds = new PotBounds(household, Demo.knowledge(), new SharedSolver());
+        PotPlans plans = new PotPlans(
+                household,
+                Demo.knowledge(),
+                new Planner(Demo.knowledge(), new SharedSolver()),
+                () -> LIMITS,
+                new TimeBudget(LIMITS.seconds()));
+        for (List<List<Dog>> groups : Pots.partings(household.dogs(), 2)) {
+            PotBounds.Bound quick = bounds.quick(groups, LIMITS);
+            PotBounds.Bound close = bounds.close(groups, quick, LIMITS);
+            Pots.Way way = Objects.requireNonNull(plans.plan(groups, group -> bounds.ration(group, close)));
+            assertThat(quick.cost()).isPositive().isLessThanOrEqualTo(close.cost());
+            assertThat(close.cost()).isLessThan(way.cost()).isGreaterThan(0.8 * way.cost());
+        }
+    }
+
+    /** What one pot after the other costs is what planning each once more begins with. */
+    @Test
+    void potsThatKnowOfEachOtherAreNoDearer() {
+        Household two = HOUSEHOLD;
+        Planner planner = new Planner(Demo.knowledge(), new SharedSolver());
+        List<List<Dog>> groups = two.dogs().stream().map(List::of).toList();
+        Pots.Way once =
+                Objects.requireNonNull(new PotPlans(two, Demo.knowledge(), planner, () -> LIMITS, new TimeBudget(0))
+                        .plan(groups, group -> null));
+        Pots.Way again =
+                Objects.requireNonNull(new PotPlans(two, Demo.knowledge(), planner, () -> LIMITS, new TimeBudget(200))
+                        .plan(groups, group -> null));
+        assertThat(again.cost()).isLessThanOrEqualTo(once.cost());
+        assertThat(again.pots()).hasSize(2).allMatch(pot -> pot.verdict().passed());
+    }
+
+    /** More room never costs more: what fits into the small freezer fits into the large one. */
+    @Test
+    void aLargerFreezerCostsNoMore() {
+        double before = Double.POSITIVE_INFINITY;
+        for (double ml : new double[] {45_000, 90_000}) {
+            List<Pots.UpTo> all = find(HOUSEHOLD.withKitchen(
+                    HOUSEHOLD.kitchen().withFreezer(new Freezer(ml, FREEZER_SHARE, 0, FREEZER_SHARE))));
+            double cost = Objects.requireNonNull(all.get(1).best()).cost();
+            assertThat(cost).isLessThanOrEqualTo(before * (1 + SAME_COST_PERCENT / 100));
+            before = cost;
         }
     }
 
