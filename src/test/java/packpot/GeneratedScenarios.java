@@ -25,7 +25,7 @@ import packpot.food.FoodGroup;
  * other shapes and days. The same seed gives the same scenario. Some have no plan. They are written as files, and read as
  * a user's.
  */
-final class GeneratedScenarios {
+public final class GeneratedScenarios {
     static final int COUNT = 200;
     private static final Path FOLDER = Path.of("target", "generated");
     private static final List<String> NAMES = List.of("Ash", "Elm", "Oak", "Fir", "Yew", "Box", "Bay", "Sloe");
@@ -79,7 +79,7 @@ final class GeneratedScenarios {
     }
 
     /** The scenario of a seed, written to its file. */
-    static Path file(int seed) {
+    public static Path file(int seed) {
         Path file = FOLDER.resolve(String.format(Locale.ROOT, "household-%03d.json", seed));
         try {
             Files.createDirectories(FOLDER);

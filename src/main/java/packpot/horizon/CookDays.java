@@ -77,14 +77,12 @@ final class CookDays {
         }
     }
 
-    /** A batch that does not fit for some days does not for more. */
     private void bounds(ToDoubleFunction<Interval> atLeast) {
         for (int step = 1; step <= days.size(); step++) {
             List<Interval> some = new ArrayList<>();
             for (int from = 0; from + step <= days.size(); from++) {
-                int next = from + step < days.size() ? days.get(from + step) : end;
-                Interval interval = new Interval(days.get(from), next - days.get(from));
-                if (interval.days() <= mostDays && (step == 1 || fits(from, step - 1))) {
+                Interval interval = interval(from, step);
+                if (interval.days() <= mostDays && !isTooLong(from, step)) {
                     some.add(interval);
                 }
             }
@@ -92,9 +90,25 @@ final class CookDays {
         }
     }
 
-    private boolean fits(int from, int step) {
-        Double cost = costs.get(new Interval(days.get(from), days.get(from + step) - days.get(from)));
-        return cost != null && Double.isFinite(cost);
+    private Interval interval(int from, int step) {
+        int next = from + step < days.size() ? days.get(from + step) : end;
+        return new Interval(days.get(from), next - days.get(from));
+    }
+
+    /**
+     * Where there is a batch for some days and none for more, there is none for still more: it is too large. That there is none
+     * for few days says nothing, since doses and least amounts are too coarse for a small batch.
+     */
+    private boolean isTooLong(int from, int step) {
+        boolean foundOne = false;
+        for (int fewer = 1; fewer < step; fewer++) {
+            boolean none = Double.isInfinite(costs.getOrDefault(interval(from, fewer), Double.POSITIVE_INFINITY));
+            if (foundOne && none) {
+                return true;
+            }
+            foundOne |= !none;
+        }
+        return false;
     }
 
     private static Map<Interval, Double> onAllCores(List<Interval> some, ToDoubleFunction<Interval> cost) {
@@ -108,9 +122,8 @@ final class CookDays {
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
         cost[0] = 0;
         for (int to = 1; to <= count; to++) {
-            int next = to < count ? days.get(to) : end;
             for (int from = 0; from < to; from++) {
-                Double own = costs.get(new Interval(days.get(from), next - days.get(from)));
+                Double own = costs.get(interval(from, to - from));
                 double sum = own == null ? Double.POSITIVE_INFINITY : cost[from] + own + perSession;
                 if (sum < cost[to]) {
                     cost[to] = sum;
@@ -120,8 +133,7 @@ final class CookDays {
         }
         List<Interval> path = new ArrayList<>();
         for (int to = count; to > 0 && Double.isFinite(cost[count]); to = before[to]) {
-            int next = to < count ? days.get(to) : end;
-            path.add(new Interval(days.get(before[to]), next - days.get(before[to])));
+            path.add(interval(before[to], to - before[to]));
         }
         Collections.reverse(path);
         return path;

@@ -38,6 +38,7 @@ final class SharedPacks {
     private final Map<Way, RationPlanner.Outcome.Found> latest = new ConcurrentHashMap<>();
 
     private final Map<Key, Best> found = new ConcurrentHashMap<>();
+    private final Map<Key, Double> relaxed = new ConcurrentHashMap<>();
 
     SharedPacks(Household household, Knowledge knowledge, Solver solver) {
         this.household = household;
@@ -156,8 +157,13 @@ final class SharedPacks {
     /** No batch by weight costs less, whole numbers taken for fractions; infinite when there is none. Quick. */
     double relaxedByWeight(Household then, SolveLimits limits) {
         Needs needs = Needs.of(then, knowledge);
+        Household pooled = pooledByWeight(then);
+        return relaxed.computeIfAbsent(Key.of(Way.BY_WEIGHT, pooled, needs), key -> relaxed(pooled, needs, limits));
+    }
+
+    private double relaxed(Household pooled, Needs needs, SolveLimits limits) {
         Solution relaxed = solver.solve(
-                RationModel.of(pooledByWeight(then), knowledge, needs, RationPlanner.sharesByNeed(needs))
+                RationModel.of(pooled, knowledge, needs, RationPlanner.sharesByNeed(needs))
                         .linearModel()
                         .relaxed(),
                 limits);

@@ -67,14 +67,16 @@ class CookDaysTest {
         return best;
     }
 
-    private static Map<Interval, Double> costs(long seed, int mostDays) {
+    private static Map<Interval, Double> costs(long seed, int leastDays, int mostDays) {
         Random random = new Random(seed);
         Map<Interval, Double> costs = new HashMap<>();
         for (int from = 0; from < DAYS; from++) {
             for (int days = 1; from + days <= DAYS; days++) {
                 costs.put(
                         new Interval(from, days),
-                        days > mostDays ? Double.POSITIVE_INFINITY : days * (5 + 3 * random.nextDouble()));
+                        days < leastDays || days > mostDays
+                                ? Double.POSITIVE_INFINITY
+                                : days * (5 + 3 * random.nextDouble()));
             }
         }
         return costs;
@@ -83,7 +85,19 @@ class CookDaysTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void noOtherChoiceIsCheaper(long seed) {
-        Map<Interval, Double> costs = costs(seed, 21);
+        noOtherChoiceIsCheaper(costs(seed, 1, 21));
+    }
+
+    /** Doses are too coarse for a batch of a few days, and Wednesday and Sunday are three and four days apart. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void batchesThatAreTooSmallHideNoLargerOnes(long seed) {
+        Map<Interval, Double> costs = costs(seed, 5, 21);
+        assertThat(least(costs, 0)).isFinite();
+        noOtherChoiceIsCheaper(costs);
+    }
+
+    private static void noOtherChoiceIsCheaper(Map<Interval, Double> costs) {
         for (double price : new double[] {0, 4, 40}) {
             List<Integer> chosen = CookDays.choose(
                     HOUSEHOLD,
@@ -101,7 +115,7 @@ class CookDaysTest {
 
     @Test
     void asFewAsCanBe() {
-        Map<Interval, Double> costs = costs(9, 16);
+        Map<Interval, Double> costs = costs(9, 1, 16);
         List<Integer> chosen = CookDays.choose(
                 HOUSEHOLD,
                 horizon(Horizon.Choice.FEWEST, 0),
