@@ -63,6 +63,7 @@ public record Needs(List<DogNeed> dogs) {
         knowledge.profiles().ceilings(dog).forEach(limit -> tighten(requirements, limit, 1));
         tighten(requirements, sodiumCeiling(household), 1);
         return new DogNeed(
+                1,
                 dog,
                 energy,
                 energy.kcalPerDay() - dog.otherKcalPerDay(),

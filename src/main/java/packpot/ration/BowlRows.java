@@ -80,7 +80,7 @@ final class BowlRows {
     private static double mostDoses(Build build, DogNeed dog, Prepared addition) {
         Supplement supplement = addition.item().food().supplement();
         boolean spread = supplement != null && supplement.dosing() == Dosing.SPREAD;
-        double counted = spread ? dog.days() : supplement == null ? 0 : supplement.mostDosesPerDay();
+        double counted = dog.heads() * (spread ? dog.days() : supplement == null ? 0 : supplement.mostDosesPerDay());
         if (build.limitsAsRows) {
             return counted;
         }

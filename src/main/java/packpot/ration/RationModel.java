@@ -151,13 +151,7 @@ public final class RationModel {
      * @param seconds wall time that was spent on it
      */
     Amounts amounts(Solution solution, double bound, double gap, double seconds) {
-        Map<PantryItem, Double> pot = new LinkedHashMap<>();
-        build.potGrams.forEach((food, variable) -> {
-            double grams = solution.value(variable);
-            if (grams > NOTHING_GRAMS) {
-                pot.put(food.item(), grams);
-            }
-        });
+        Map<PantryItem, Double> pot = pot(solution);
         Map<DogNeed, Map<PantryItem, Integer>> doses = new LinkedHashMap<>();
         build.doses.forEach((dog, counts) -> {
             Map<PantryItem, Integer> given = new LinkedHashMap<>();
@@ -228,6 +222,33 @@ public final class RationModel {
     private double cost(Solution solution) {
         return cost.value(
                 solution.values().stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /**
+     * The model with a pot and doses that are given, so that packs alone are open.
+     *
+     * @param doses of each dog, or of dogs that are one here together; additions by item
+     */
+    LinearModel<Wish> with(Solution pot, Map<DogNeed, Map<PantryItem, Integer>> doses) {
+        Map<Integer, Double> fixed = new HashMap<>();
+        build.potGrams.values().forEach(v -> fixed.put(v.index(), pot.value(v)));
+        build.inPot.values().forEach(v -> fixed.put(v.index(), pot.value(v)));
+        build.given.forEach(v -> fixed.put(v.index(), pot.value(v)));
+        build.doses.forEach((dog, counts) -> counts.forEach((addition, count) -> fixed.put(
+                count.index(), (double) doses.getOrDefault(dog, Map.of()).getOrDefault(addition.item(), 0))));
+        return build.model.withFixed(fixed);
+    }
+
+    /** Edible grams in the pot. */
+    Map<PantryItem, Double> pot(Solution solution) {
+        Map<PantryItem, Double> pot = new LinkedHashMap<>();
+        build.potGrams.forEach((food, variable) -> {
+            double grams = solution.value(variable);
+            if (grams > NOTHING_GRAMS) {
+                pot.put(food.item(), grams);
+            }
+        });
+        return pot;
     }
 
     /** kcal that a dog's additions bring over the batch. */

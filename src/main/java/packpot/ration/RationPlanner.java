@@ -91,6 +91,9 @@ public final class RationPlanner {
             SolveLimits limits,
             @Nullable Goal goal,
             Outcome.@Nullable Found similar) {
+        if (goal == null && ManyDogs.are(needs)) {
+            return new ManyDogs(household, knowledge, solver, this).plan(needs, limits);
+        }
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         Chosen chosen = similar == null ? null : Chosen.of(similar.model(), similar.solution());
         double seconds = 0;
@@ -176,7 +179,7 @@ public final class RationPlanner {
      * than the gap, as in a small batch, finer ones are tried; where none fit the solution stays as it is, and the audit
      * judges it.
      */
-    private Solution measured(Household household, RationModel model, Solution found, double gap) {
+    Solution measured(Household household, RationModel model, Solution found, double gap) {
         Solution best = found;
         double round = household.rules().foodRoundingGrams();
         for (double grams : new double[] {round, household.rules().oilRoundingGrams()}) {
@@ -207,7 +210,7 @@ public final class RationPlanner {
         return fromPot;
     }
 
-    private static boolean settled(Map<DogNeed, Double> old, Map<DogNeed, Double> next) {
+    static boolean settled(Map<DogNeed, Double> old, Map<DogNeed, Double> next) {
         return next.entrySet().stream()
                 .allMatch(entry -> Math.abs(old.getOrDefault(entry.getKey(), 0.0) - entry.getValue())
                         <= SETTLED * entry.getValue());

@@ -1,0 +1,246 @@
+package packpot.ration;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import packpot.household.Avoidance;
+import packpot.household.Household;
+import packpot.household.Knowledge;
+import packpot.household.PantryItem;
+import packpot.household.Wish;
+import packpot.needs.DogNeed;
+import packpot.needs.Needs;
+import packpot.plan.Amounts;
+import packpot.solver.LinearModel;
+import packpot.solver.LinearModel.Variable;
+import packpot.solver.Solution;
+import packpot.solver.SolveLimits;
+import packpot.solver.Solver;
+
+/**
+ * The ration of a kennel. Dogs that are held to the same figures per kcal are taken together as one large dog: all rows of such
+ * dogs added up are the rows of the large one, and whole doses added up are whole, so that no ration of all dogs costs less than
+ * one of the few. Its pot is taken; then each dog has its own doses, a small problem by itself ({@link OneBowl}). Where a dog
+ * finds none, its doses being too coarse for it, it stands for itself in the next round, and the pot makes room for it.
+ */
+final class ManyDogs {
+    /** Fewer are planned at one go, to the last cent. */
+    private static final int MANY = 25;
+
+    private static final int MOST_ROUNDS = 30;
+    /** Of the dogs that find no doses, so many more stand for themselves. */
+    private static final int MORE_ALONE = 2;
+
+    private static final double SEARCH_SHARE_OF_GAP = 0.5;
+    /** No round takes more of the time that is left. */
+    private static final double SHARE_OF_TIME = 0.5;
+
+    private static final double CHOSEN = 0.5;
+
+    private final Household household;
+    private final Knowledge knowledge;
+    private final Solver solver;
+    private final RationPlanner planner;
+
+    ManyDogs(Household household, Knowledge knowledge, Solver solver, RationPlanner planner) {
+        this.household = household;
+        this.knowledge = knowledge;
+        this.solver = solver;
+        this.planner = planner;
+    }
+
+    static boolean are(Needs needs) {
+        return needs.dogs().size() >= MANY;
+    }
+
+    /** Dogs alike, in the place of each group that stands for them. */
+    private record Grouped(Map<DogNeed, List<DogNeed>> members) {
+        static Grouped of(List<List<DogNeed>> groups) {
+            Map<DogNeed, List<DogNeed>> members = new LinkedHashMap<>();
+            groups.forEach(group -> members.put(DogNeed.together(group), group));
+            return new Grouped(members);
+        }
+
+        Needs needs() {
+            return new Needs(List.copyOf(members.keySet()));
+        }
+
+        Map<DogNeed, Double> shares(Map<DogNeed, Double> shares) {
+            Map<DogNeed, Double> sums = new LinkedHashMap<>();
+            members.forEach((together, dogs) -> sums.put(
+                    together,
+                    dogs.stream()
+                            .mapToDouble(dog -> shares.getOrDefault(dog, 0.0))
+                            .sum()));
+            return sums;
+        }
+    }
+
+    RationPlanner.Outcome plan(Needs needs, SolveLimits limits) {
+        long started = System.nanoTime();
+        Map<DogNeed, Double> shares = RationPlanner.sharesByNeed(needs);
+        List<List<DogNeed>> groups = alike(needs);
+        double bound = 0;
+        Chosen chosen = null;
+        for (int round = 1; ; round++) {
+            Grouped grouped = Grouped.of(groups);
+            RationModel model = RationModel.of(household, knowledge, grouped.needs(), grouped.shares(shares));
+            double left = Math.max(1, limits.seconds() - since(started));
+            SolveLimits own = new SolveLimits(SHARE_OF_TIME * left, SEARCH_SHARE_OF_GAP * limits.relativeGap());
+            Solution found = searched(model, chosen, own);
+            if (!found.hasValues()) {
+                return new RationPlanner.Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
+            }
+            chosen = Chosen.of(model, found);
+            Map<DogNeed, Double> next = shares(grouped, model, found, shares);
+            if (round < MOST_ROUNDS && !RationPlanner.settled(shares, next)) {
+                shares = next;
+                bound = 0;
+                continue;
+            }
+            bound = Math.max(bound, found.bound());
+            Solution weighed = planner.measured(household, model, found, limits.relativeGap());
+            Map<DogNeed, Map<PantryItem, Integer>> doses = doses(grouped, model, weighed, shares);
+            List<DogNeed> without =
+                    needs.dogs().stream().filter(dog -> !doses.containsKey(dog)).toList();
+            if (without.isEmpty()) {
+                Amounts amounts = amounts(grouped, model, weighed, doses, shares, bound, limits, since(started));
+                if (amounts != null) {
+                    return new RationPlanner.Outcome.Found(amounts, model, weighed);
+                }
+            }
+            if (without.isEmpty() || round >= MOST_ROUNDS || since(started) > limits.seconds()) {
+                return new RationPlanner.Outcome.None(model, false);
+            }
+            groups = apart(groups, without);
+        }
+    }
+
+    private Solution searched(RationModel model, @Nullable Chosen chosen, SolveLimits limits) {
+        Solution start = chosen == null ? null : solver.solve(chosen.in(model), limits);
+        return solver.solve(
+                model.linearModel(), limits, start == null || !start.hasValues() ? List.of() : start.values());
+    }
+
+    private static double since(long started) {
+        return (System.nanoTime() - started) / 1e9;
+    }
+
+    /** What is the same for dogs that can be taken together. */
+    private record Likeness(
+            String profile, Object stage, int firstDay, int days, List<String> figures, String avoids) {}
+
+    private List<List<DogNeed>> alike(Needs needs) {
+        return List.copyOf(needs.dogs().stream()
+                .collect(Collectors.groupingBy(this::likeness, LinkedHashMap::new, Collectors.toList()))
+                .values());
+    }
+
+    private Likeness likeness(DogNeed dog) {
+        return new Likeness(
+                dog.profile().title(),
+                dog.energy().stage(),
+                dog.firstDay(),
+                dog.days(),
+                dog.requirements().stream()
+                        .map(each -> each.limit() + " " + Math.rint(1e9 * Math.log(each.per1000Kcal())))
+                        .toList(),
+                household.pantry().stream()
+                        .filter(item -> Avoidance.avoids(dog.dog(), item.food()))
+                        .map(item -> item.food().id())
+                        .collect(Collectors.joining(",")));
+    }
+
+    /** The smallest and the largest of those that found no doses stand for themselves. */
+    private static List<List<DogNeed>> apart(List<List<DogNeed>> groups, List<DogNeed> without) {
+        List<List<DogNeed>> others = new ArrayList<>();
+        for (List<DogNeed> group : groups) {
+            List<DogNeed> wanting = group.stream()
+                    .filter(without::contains)
+                    .sorted(Comparator.comparingDouble(DogNeed::kcalPerDay))
+                    .toList();
+            Set<DogNeed> alone = wanting.size() <= MORE_ALONE
+                    ? Set.copyOf(wanting)
+                    : Set.of(wanting.get(0), wanting.get(wanting.size() - 1));
+            alone.forEach(dog -> others.add(List.of(dog)));
+            List<DogNeed> rest =
+                    group.stream().filter(dog -> !alone.contains(dog)).toList();
+            if (!rest.isEmpty()) {
+                others.add(rest);
+            }
+        }
+        return others;
+    }
+
+    /** Dogs of a group split its part of the pot by their needs. */
+    private static Map<DogNeed, Double> shares(
+            Grouped grouped, RationModel model, Solution solution, Map<DogNeed, Double> before) {
+        Map<DogNeed, Double> fromPot = new LinkedHashMap<>(before);
+        double all = 0;
+        for (Map.Entry<DogNeed, List<DogNeed>> entry : grouped.members().entrySet()) {
+            DogNeed together = entry.getKey();
+            double kcal = together.kcalPerBatch() - model.additionKcal(together, solution);
+            all += kcal;
+            entry.getValue().forEach(dog -> fromPot.put(dog, kcal * dog.kcalPerBatch() / together.kcalPerBatch()));
+        }
+        double sum = all;
+        fromPot.replaceAll((dog, kcal) -> kcal / sum);
+        return fromPot;
+    }
+
+    private Map<DogNeed, Map<PantryItem, Integer>> doses(
+            Grouped grouped, RationModel model, Solution weighed, Map<DogNeed, Double> shares) {
+        Set<String> additions = model.bowlChoices().stream()
+                .filter(choice -> weighed.value(choice) > CHOSEN)
+                .map(Variable::name)
+                .collect(Collectors.toUnmodifiableSet());
+        Map<PantryItem, Double> pot = model.pot(weighed);
+        Map<DogNeed, Map<PantryItem, Integer>> doses = new LinkedHashMap<>();
+        grouped.members().values().stream().flatMap(List::stream).toList().parallelStream()
+                .map(dog -> Map.entry(
+                        dog,
+                        OneBowl.doses(
+                                household, knowledge, solver, pot, dog, shares.getOrDefault(dog, 0.0), additions)))
+                .toList()
+                .forEach(entry -> entry.getValue().ifPresent(given -> doses.put(entry.getKey(), given)));
+        return doses;
+    }
+
+    /** Amounts with the packs that all doses together take; null where these break what is wished of the whole batch. */
+    private @Nullable Amounts amounts(
+            Grouped grouped,
+            RationModel model,
+            Solution weighed,
+            Map<DogNeed, Map<PantryItem, Integer>> doses,
+            Map<DogNeed, Double> shares,
+            double bound,
+            SolveLimits limits,
+            double seconds) {
+        Map<DogNeed, Map<PantryItem, Integer>> sums = new LinkedHashMap<>();
+        grouped.members().forEach((together, dogs) -> {
+            Map<PantryItem, Integer> sum = new LinkedHashMap<>();
+            dogs.forEach(dog ->
+                    doses.getOrDefault(dog, Map.of()).forEach((item, count) -> sum.merge(item, count, Integer::sum)));
+            sums.put(together, sum);
+        });
+        LinearModel<Wish> rest = model.with(weighed, sums);
+        Solution priced = solver.solve(rest, limits);
+        if (!priced.hasValues()) {
+            return null;
+        }
+        double cost = priced.objective();
+        return new Amounts(
+                shares,
+                model.pot(weighed),
+                doses,
+                cost,
+                bound,
+                cost - bound <= limits.relativeGap() * Math.abs(cost),
+                seconds);
+    }
+}
