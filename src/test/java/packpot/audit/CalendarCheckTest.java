@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -72,6 +73,7 @@ class CalendarCheckTest {
         return event -> event(event.date().plusDays(days), event.kind(), event.bags());
     }
 
+    @Tag("demos")
     @ParameterizedTest
     @MethodSource("demos")
     void everyDemoCanBeFollowed(Demo.Planned demo) {
@@ -211,7 +213,7 @@ class CalendarCheckTest {
         Household three = TINY.household()
                 .withDogs(Stream.concat(
                                 TINY.household().dogs().stream(),
-                                Demo.planned("three-adults").household().dogs().stream()
+                                Demo.read(Demo.text(Demo.file("three-adults"))).dogs().stream()
                                         .limit(1))
                         .toList());
         assertThat(check(TINY.plan(), three, GOOD)).contains("2026-06-20: Bramble is there and has 0 portions");
