@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -156,6 +157,26 @@ class CalendarCheckTest {
                 TINY.household().withKitchen(TINY.household().kitchen().withFreezer(new Freezer(8_000, 1, 0, 1)));
         assertThat(check(TINY.plan(), small, GOOD))
                 .anyMatch(each -> each.contains("ml of the freezer, 8000 ml are free for food"));
+    }
+
+    /** Bags of 750 ml; of the freezer 65 % are usable, 3 l taken, and bags pack with 60 %. One ml is let pass. */
+    @Test
+    void aFreezerHoldsWhatItsRoomAndItsPackingAllow() {
+        FeedingCalendar.Day fullest = GOOD.ledger().stream()
+                .max(Comparator.comparingInt(FeedingCalendar.Day::freezerBags))
+                .orElseThrow();
+        int ml = 750 * fullest.freezerBags();
+        assertThat(check(TINY.plan(), withFreeMl(ml - 0.99), GOOD)).isEmpty();
+        assertThat(check(TINY.plan(), withFreeMl(ml - 1.1), GOOD))
+                .contains("%s: %d bags take %d ml of the freezer, %d ml are free for food; cook for fewer days"
+                        .formatted(fullest.date(), fullest.freezerBags(), ml, ml - 1));
+    }
+
+    private static Household withFreeMl(double free) {
+        return TINY.household()
+                .withKitchen(TINY.household()
+                        .kitchen()
+                        .withFreezer(new Freezer((free / 0.6 + 3000) / 0.65, 0.65, 3000, 0.6)));
     }
 
     @Test

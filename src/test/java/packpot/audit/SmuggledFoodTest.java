@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.Records;
 import packpot.dog.Dog;
 import packpot.dog.TestDogs;
 import packpot.food.Dosing;
@@ -81,6 +82,27 @@ class SmuggledFoodTest {
                     .anyMatch(finding ->
                             finding.where().equals(poison) && finding.message().contains("harms dogs"));
         }
+    }
+
+    @Test
+    void aPoisonousAddition() {
+        String food = demo.plan().dogs().get(0).additions().get(0).food();
+        List<PantryItem> pantry = demo.household().pantry().stream()
+                .map(item -> item.food().id().equals(food) ? named(item, "garlic oil") : item)
+                .toList();
+        assertThat(check(demo.plan(), demo.household().withPantry(pantry)).findings())
+                .anyMatch(finding -> finding.where().equals("garlic oil")
+                        && finding.message().contains("harms dogs"));
+    }
+
+    @Test
+    void whatOneDogMustAvoidAnotherMayGet() {
+        Plan.Addition addition = demo.plan().dogs().get(0).additions().get(0);
+        List<Dog> dogs = new ArrayList<>(demo.household().dogs());
+        dogs.set(1, avoiding(dogs.get(1), addition.food()));
+        Plan without = Records.with(demo.plan(), "dogs[1].additions", List.of());
+        assertThat(check(without, demo.household().withDogs(dogs)).findings())
+                .noneMatch(finding -> finding.message().contains("must not get it"));
     }
 
     @Test
