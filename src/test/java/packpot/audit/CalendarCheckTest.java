@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Demo;
+import packpot.Records;
+import packpot.dog.Course;
+import packpot.dog.Transition;
 import packpot.household.Freezer;
 import packpot.household.Household;
 import packpot.plan.CalendarBuilder;
@@ -177,6 +180,34 @@ class CalendarCheckTest {
                 .withKitchen(TINY.household()
                         .kitchen()
                         .withFreezer(new Freezer((free / 0.6 + 3000) / 0.65, 0.65, 3000, 0.6)));
+    }
+
+    private static List<String> eaten(int dog, Integer comes, Integer leaves, Transition change) {
+        Course course = new Course(List.of(), null, null, comes, leaves, null, change, null);
+        Household household = Records.with(TINY.household(), "dogs[" + dog + "].course", course);
+        return check(TINY.plan(), household, GOOD).stream()
+                .filter(told -> told.contains(": eaten "))
+                .map(told -> told.replaceAll("g, in the fridge.*", "g"))
+                .toList();
+    }
+
+    /** The two eat 537 and 302 g; the ledger says that both are there on all 14 days. */
+    @Test
+    void onlyTheDogsThatAreThereAreFed() {
+        assertThat(eaten(1, null, 5, null)).hasSize(9).startsWith("2026-06-25: eaten 537.0 g");
+        assertThat(eaten(1, null, 13, null)).containsExactly("2026-07-03: eaten 537.0 g");
+        assertThat(eaten(1, null, 14, null)).isEmpty();
+        assertThat(eaten(1, 1, null, null)).startsWith("2026-06-20: eaten 537.0 g");
+        assertThat(eaten(0, 0, null, null)).isEmpty();
+        assertThat(eaten(0, 2, 3, null).get(0)).isEqualTo("2026-06-20: eaten 302.0 g");
+        assertThat(eaten(0, 2, 3, null)).noneMatch(told -> told.startsWith("2026-06-22: eaten 302"));
+    }
+
+    @Test
+    void aDogThatGoesOverFromAnotherFoodGetsItsShare() {
+        assertThat(eaten(0, null, null, new Transition("dry food", List.of(0.25, 0.5))))
+                .startsWith("2026-06-20: eaten 436.0 g", "2026-06-21: eaten 570.0 g")
+                .noneMatch(told -> told.matches("2026-06-22: eaten (?!839).*"));
     }
 
     @Test
