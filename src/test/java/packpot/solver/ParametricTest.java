@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Reference;
 
@@ -112,6 +113,24 @@ class ParametricTest {
         double slack = 1e-3 * Math.max(1, Math.abs(figure.to() - figure.at())) + 2 * TOLERANCE * 6;
         assertThat(parametric.end(here, here.rate(), -0.7, figure.least())).isCloseTo(figure.from(), within(slack));
         assertThat(parametric.end(here, here.rate(), 0.7, FAR)).isCloseTo(figure.to(), within(slack));
+    }
+
+    /** Where two lines meet, their tangents do: the break is found to the last digits, and not by halving. */
+    @ParameterizedTest
+    @CsvSource({"12, 1, 18, 4", "12, -1, 6, 4", "12, 0.01, 18, 8", "7, 1, 18, 5", "17.9, -1, 6, 6"})
+    void aBreakIsFoundWhereTheTangentsMeet(double at, double step, double end, int mostSolved) {
+        int[] solved = {0};
+        Parametric<String> hours = of(b -> {
+            solved[0]++;
+            return HandWorked.workshop(4, b, 18, 3, 5).model();
+        });
+        Parametric.Point here = hours.at(at).orElseThrow();
+        solved[0] = 0;
+        assertThat(hours.end(here, here.rate(), step, step > 0 ? FAR : -FAR)).isCloseTo(end, within(1e-6));
+        // Each look builds the model twice; halving would look twenty times.
+        assertThat(solved[0] / 2).isLessThanOrEqualTo(mostSolved);
+        assertThat(hours.end(here, here.rate(), step, (at + end) / 2)).isEqualTo((at + end) / 2);
+        assertThat(hours.end(here, here.rate(), step, at + step)).isEqualTo(at + step);
     }
 
     @Test
