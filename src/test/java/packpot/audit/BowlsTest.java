@@ -25,8 +25,8 @@ import packpot.plan.Plan;
 
 /** What one dog gets: its energy, its additions, its supplements and its days, each at its bound and a little beyond. */
 class BowlsTest {
-    private static final DogAudit CLOVER =
-            TinyPlan.verdict(PLAN, HOUSEHOLD).dogs().get(0);
+    /** Reckoned anew for each test. */
+    private final DogAudit clover = TinyPlan.verdict(PLAN, HOUSEHOLD).dogs().get(0);
 
     private static List<String> about(String words, Plan plan, Household household) {
         return findings(plan, household).stream()
@@ -42,7 +42,7 @@ class BowlsTest {
     @ParameterizedTest
     @CsvSource({"0.0099, 0", "0.0101, 1", "-0.0099, 0", "-0.0101, 1"})
     void energyLiesWithinAPercentOfItsTarget(double off, int found) {
-        double target = CLOVER.kcalPerDay() / (1 + off);
+        double target = clover.kcalPerDay() / (1 + off);
         List<String> findings = energyFindings(PLAN, target);
         assertThat(findings).hasSize(found);
         if (found > 0) {
@@ -59,7 +59,7 @@ class BowlsTest {
         Household treated = household("dogs[0].otherKcalPerDay", 40.0);
         assertThat(about(": energy is", PLAN, treated)).hasSize(1);
         assertThat(TinyPlan.verdict(PLAN, treated).dogs().get(0).targetKcalPerDay())
-                .isCloseTo(CLOVER.targetKcalPerDay() - 40, within(1e-9));
+                .isCloseTo(clover.targetKcalPerDay() - 40, within(1e-9));
     }
 
     /** 30 g of the pot are about 44 kcal, and one gram of it is 1.5 kcal, more than a percent. */
@@ -84,8 +84,8 @@ class BowlsTest {
             cooked += each.cookedGrams();
         }
         double ofThePot = dry * 537 * 14 / cooked / 14;
-        assertThat(CLOVER.dryGramsPerDay()).isBetween(ofThePot, ofThePot + 0.04);
-        assertThat(CLOVER.kcalPer100GramsDry()).isCloseTo(100 * 792.573 / CLOVER.dryGramsPerDay(), within(0.01));
+        assertThat(clover.dryGramsPerDay()).isBetween(ofThePot, ofThePot + 0.04);
+        assertThat(clover.kcalPer100GramsDry()).isCloseTo(100 * 792.573 / clover.dryGramsPerDay(), within(0.01));
     }
 
     @Test
@@ -149,7 +149,7 @@ class BowlsTest {
     /** 14 drops of 0.03 g in 14 days of 792.57 kcal; 47 g of calcium carbonate of which 14 x 537 / 11752.37 are this dog's. */
     @Test
     void supplementsStayBelowTheirCap() {
-        double days = 14 * CLOVER.kcalPerDay() / 1000;
+        double days = 14 * clover.kcalPerDay() / 1000;
         double drops = 14 * 0.03 / days;
         assertThat(capped(VITAMIN_E, "mostGramsPer1000Kcal", 1, HOUSEHOLD)).isEmpty();
         assertThat(capped(VITAMIN_E, "mostGramsPer1000Kcal", drops, HOUSEHOLD))

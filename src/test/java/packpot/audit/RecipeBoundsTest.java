@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import packpot.Records;
 import packpot.Reference;
+import packpot.food.Composition;
 import packpot.food.Constituent;
 import packpot.food.FoodEnergy;
 import packpot.food.FoodGroup;
@@ -173,6 +175,30 @@ class RecipeBoundsTest {
     }
 
     @Test
+    void everyDayOfARecipeIsOnePartOfIt() {
+        DogAudit one = verdict(RECIPE, HOUSEHOLD).dogs().get(0);
+        DogAudit two = verdict(recipe("days", 2), HOUSEHOLD).dogs().get(0);
+        assertThat(two.kcalPerDay()).isCloseTo(one.kcalPerDay() / 2, within(1e-9));
+        assertThat(two.dryGramsPerDay()).isCloseTo(one.dryGramsPerDay() / 2 + 0.5, within(0.01));
+    }
+
+    @Test
+    void aNutrientIsToldWhereItHasALimitAndNowhereElse() {
+        assertThat(verdict(RECIPE, HOUSEHOLD).dogs().get(0).nutrients())
+                .extracting(NutrientLine::key)
+                .contains("chloride", "epa-dha", "zinc", "n6-n3-ratio")
+                .doesNotContain("pufa");
+        Recipe grainWithoutPhosphorus = recipe(
+                "foods[1].item.food.composition",
+                Composition.ofPer100Grams(Map.of(
+                        Constituent.PROTEIN_G, 5.0, Constituent.CARBOHYDRATE_G, 75.0, Constituent.CALCIUM_MG, 30.0)));
+        NutrientLine ratio = line(grainWithoutPhosphorus, HOUSEHOLD, "calcium-phosphorus-ratio");
+        assertThat(ratio.unknownFoods()).containsExactly("test grain");
+        assertThat(line(grainWithoutPhosphorus, HOUSEHOLD, "calcium").unknownFoods())
+                .isEmpty();
+    }
+
+    @Test
     void vitaminACountsOtherwiseTowardItsMaximum() {
         NutrientLine line = line(RECIPE, HOUSEHOLD, "vitamin-a");
         assertThat(line.got()).isCloseTo(3 * 30 / 0.3 / KCAL * 1000, within(1e-6));
@@ -244,12 +270,30 @@ class RecipeBoundsTest {
         assertThat(told(verdict(growing, HOUSEHOLD).safety(), told)).hasSize(1);
         assertThat(told(verdict(recipe(cap + "Growing", 0.0), HOUSEHOLD).safety(), told))
                 .isEmpty();
+        // On two days as much again, and nothing of what another dog gets.
+        assertThat(told(
+                        verdict(Records.with(recipe(cap, per1000 * 2), "days", 2), HOUSEHOLD)
+                                .safety(),
+                        told))
+                .isEmpty();
+        assertThat(told(
+                        verdict(Records.with(recipe(cap, per1000 * 1.99), "days", 2), HOUSEHOLD)
+                                .safety(),
+                        told))
+                .hasSize(1);
+        assertThat(told(
+                        verdict(Records.with(recipe(cap, 0.0), "additions[0].dog", "Pip"), HOUSEHOLD)
+                                .safety(),
+                        told))
+                .isEmpty();
         // The same stirred into the pot counts too.
         List<Recipe.Part> foods = new ArrayList<>(RECIPE.foods());
         foods.add(new Recipe.Part(recipe(cap, per1000 * 1.9).additions().get(0).item(), 1, "1 g"));
         Recipe both = Records.with(recipe(cap, per1000 * 1.9).withFoods(foods), "name", "both");
         assertThat(told(verdict(both, HOUSEHOLD).safety(), told))
                 .containsExactly("Moss: 3.30 g of calcium carbonate per 1000 kcal, at most 3.14 g");
+        assertThat(told(verdict(both, HOUSEHOLD).shape(), "foods,"))
+                .containsExactly("pot: 2 foods, 5 to 10 are wished");
     }
 
     @Test
