@@ -146,7 +146,7 @@ class BowlsTest {
                 Records.with(household, item(food) + ".food.supplement." + cap, most));
     }
 
-    /** 14 drops of 0.03 g in 14 days of 792.57 kcal; 47 g of calcium carbonate of which 14 x 537 / 11752.37 are this dog's. */
+    /** 14 drops of 0.03 g in 14 days of 792.57 kcal; 47 g of calcium carbonate, 14 x 537 / 11752.37 of it this dog's. */
     @Test
     void supplementsStayBelowTheirCap() {
         double days = 14 * clover.kcalPerDay() / 1000;

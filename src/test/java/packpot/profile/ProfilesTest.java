@@ -117,7 +117,7 @@ class ProfilesTest {
         }
     }
 
-    /** FEDIAF: 2.5 g to half a year of age above 15 kg of adult weight, 2.0 g for others; an unknown size is the large one. */
+    /** FEDIAF: 2.5 g to half a year of age above 15 kg of adult weight, 2.0 g for others; unknown sizes count as large. */
     @ParameterizedTest
     @CsvSource({"15, 20, 2.0, 1.8", "15.1, 20, 2.5, 1.6", ", 20, 2.5, 1.6", "30, 25.9, 2.5, 1.6", "30, 26, 2.0, 1.8"})
     void largePuppiesGetMoreCalciumToHalfAYearOfAge(Double adultKg, double weeks, double least, double mostRatio) {

@@ -109,7 +109,7 @@ class SmallModelsTest {
         }
     }
 
-    /** One shop opens for 10 and sells at 1, up to 8; the other for 4 at 2, up to 5. Of 4 the second is cheaper, of 7 the first. */
+    /** One shop opens for 10 and sells at 1, up to 8; the other for 4 at 2, up to 5: for few the second, for many the first. */
     @Test
     void aChoiceThatOpensWhatItCostsAndNoMore() {
         double[][] needsAndCosts = {{4, 12}, {5, 14}, {6, 16}, {7, 17}, {8, 18}, {9, 24}, {13, 32}};
