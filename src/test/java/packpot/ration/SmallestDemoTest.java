@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.SharedSolver;
@@ -21,6 +22,7 @@ import packpot.solver.LinearModel.Variable;
 import packpot.solver.SolveLimits;
 
 /** The smallest demo through the whole of the model and the planner, by the search of our own. */
+@Tag("demos")
 class SmallestDemoTest {
     private static final SolveLimits LIMITS = new SolveLimits(60, Demo.GAP);
 
