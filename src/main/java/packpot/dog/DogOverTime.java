@@ -97,10 +97,7 @@ public final class DogOverTime {
 
     /** The first day of the plan on which a growing dog counts as grown. */
     int grownOn(Dog dog) {
-        int day = (int) Math.ceil(energy.grownDays(dog.expectedAdultKg()) - dog.ageDays());
-        // The age rule compares months; a day more where the two roundings differ.
-        Dog then = dog.at(dog.ageDays() + day, dog.weightKg(), null);
-        return energy.stage(then) == LifeStage.GROWTH ? day + 1 : day;
+        return (int) Math.ceil(energy.grownDays(dog.expectedAdultKg()) - dog.ageDays());
     }
 
     private double withinPhase(Dog dog, int day) {

@@ -84,7 +84,7 @@ public record Needs(List<DogNeed> dogs) {
             return 1;
         }
         Double goal = dog.goalKg();
-        boolean losing = energy.stage() == LifeStage.WEIGHT_LOSS && goal != null;
+        boolean losing = energy.stage() == LifeStage.WEIGHT_LOSS;
         double weight = losing && goal != null ? goal : dog.weightKg();
         double intake = energy.kcalPerDay() / Dog.metabolicWeight(weight);
         return Math.max(1, reference / intake);
@@ -93,12 +93,11 @@ public record Needs(List<DogNeed> dogs) {
     private static void tighten(Map<String, Requirement> requirements, Limit limit, double raisedBy) {
         boolean raise = limit.kind() == Limit.Kind.MINIMUM && !limit.nutrient().endsWith("-ratio") && raisedBy > 1;
         Requirement requirement = new Requirement(limit, limit.value() * (raise ? raisedBy : 1), raise);
+        // A profile has one figure of a kind for a nutrient; what stands beside it are maximums.
         requirements.merge(
                 limit.kind() + " " + limit.nutrient(),
                 requirement,
-                (old, other) -> limit.kind() == Limit.Kind.MAXIMUM
-                        ? (other.per1000Kcal() < old.per1000Kcal() ? other : old)
-                        : (other.per1000Kcal() > old.per1000Kcal() ? other : old));
+                (old, other) -> other.per1000Kcal() < old.per1000Kcal() ? other : old);
     }
 
     private static Limit sodiumCeiling(Household household) {

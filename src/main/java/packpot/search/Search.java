@@ -24,7 +24,7 @@ public final class Search implements Solver, LinearSolver {
     /** Columns times rows: a dictionary of more fits no cache, and steps become slow. */
     private static final long LARGE = 40_000_000;
     /** Entries of dictionaries: a second or two. Most searches take a tenth; what takes more may well take hours. */
-    static final long MOST_WORK = 2_000_000_000L;
+    private static final long MOST_WORK = 2_000_000_000L;
     /** What has no more than so many times the gap by then is likely to be proved soon, and may do more. */
     private static final double NEAR = 3;
 
@@ -41,6 +41,11 @@ public final class Search implements Solver, LinearSolver {
     }
 
     /** With another solver for what is not searched here, or takes more work. */
+    Search(Solver other) {
+        this(other, MOST_WORK);
+    }
+
+    /** The same, where less work is done first. */
     Search(Solver other, long mostWork) {
         this.other = other;
         this.mostWork = mostWork;

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Demo;
+import packpot.Records;
+import packpot.dog.Course;
+import packpot.dog.Transition;
 import packpot.household.Freezer;
 import packpot.household.Household;
 import packpot.plan.CalendarBuilder;
@@ -72,6 +77,7 @@ class CalendarCheckTest {
         return event -> event(event.date().plusDays(days), event.kind(), event.bags());
     }
 
+    @Tag("demos")
     @ParameterizedTest
     @MethodSource("demos")
     void everyDemoCanBeFollowed(Demo.Planned demo) {
@@ -156,6 +162,54 @@ class CalendarCheckTest {
                 .anyMatch(each -> each.contains("ml of the freezer, 8000 ml are free for food"));
     }
 
+    /** Bags of 750 ml; of the freezer 65 % are usable, 3 l taken, and bags pack with 60 %. One ml is let pass. */
+    @Test
+    void aFreezerHoldsWhatItsRoomAndItsPackingAllow() {
+        FeedingCalendar.Day fullest = GOOD.ledger().stream()
+                .max(Comparator.comparingInt(FeedingCalendar.Day::freezerBags))
+                .orElseThrow();
+        int ml = 750 * fullest.freezerBags();
+        assertThat(check(TINY.plan(), withFreeMl(ml - 0.99), GOOD)).isEmpty();
+        assertThat(check(TINY.plan(), withFreeMl(ml - 1.1), GOOD))
+                .contains("%s: %d bags take %d ml of the freezer, %d ml are free for food; cook for fewer days"
+                        .formatted(fullest.date(), fullest.freezerBags(), ml, ml - 1));
+    }
+
+    private static Household withFreeMl(double free) {
+        return TINY.household()
+                .withKitchen(TINY.household()
+                        .kitchen()
+                        .withFreezer(new Freezer((free / 0.6 + 3000) / 0.65, 0.65, 3000, 0.6)));
+    }
+
+    private static List<String> eaten(int dog, Integer comes, Integer leaves, Transition change) {
+        Course course = new Course(List.of(), null, null, comes, leaves, null, change, null);
+        Household household = Records.with(TINY.household(), "dogs[" + dog + "].course", course);
+        return check(TINY.plan(), household, GOOD).stream()
+                .filter(told -> told.contains(": eaten "))
+                .map(told -> told.replaceAll("g, in the fridge.*", "g"))
+                .toList();
+    }
+
+    /** The two eat 537 and 302 g; the ledger says that both are there on all 14 days. */
+    @Test
+    void onlyTheDogsThatAreThereAreFed() {
+        assertThat(eaten(1, null, 5, null)).hasSize(9).startsWith("2026-06-25: eaten 537.0 g");
+        assertThat(eaten(1, null, 13, null)).containsExactly("2026-07-03: eaten 537.0 g");
+        assertThat(eaten(1, null, 14, null)).isEmpty();
+        assertThat(eaten(1, 1, null, null)).startsWith("2026-06-20: eaten 537.0 g");
+        assertThat(eaten(0, 0, null, null)).isEmpty();
+        assertThat(eaten(0, 2, 3, null).get(0)).isEqualTo("2026-06-20: eaten 302.0 g");
+        assertThat(eaten(0, 2, 3, null)).noneMatch(told -> told.startsWith("2026-06-22: eaten 302"));
+    }
+
+    @Test
+    void aDogThatGoesOverFromAnotherFoodGetsItsShare() {
+        assertThat(eaten(0, null, null, new Transition("dry food", List.of(0.25, 0.5))))
+                .startsWith("2026-06-20: eaten 436.0 g", "2026-06-21: eaten 570.0 g")
+                .noneMatch(told -> told.matches("2026-06-22: eaten (?!839).*"));
+    }
+
     @Test
     void everyBagIsFilledOnceAndIsThere() {
         assertThat(check(changed(
@@ -211,7 +265,7 @@ class CalendarCheckTest {
         Household three = TINY.household()
                 .withDogs(Stream.concat(
                                 TINY.household().dogs().stream(),
-                                Demo.planned("three-adults").household().dogs().stream()
+                                Demo.read(Demo.text(Demo.file("three-adults"))).dogs().stream()
                                         .limit(1))
                         .toList());
         assertThat(check(TINY.plan(), three, GOOD)).contains("2026-06-20: Bramble is there and has 0 portions");

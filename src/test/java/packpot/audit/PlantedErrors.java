@@ -1,12 +1,11 @@
 package packpot.audit;
 
-import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import packpot.Records;
 import packpot.plan.Plan;
 import packpot.words.Sentence;
 
@@ -28,7 +27,7 @@ final class PlantedErrors {
         Map<String, Object> variants = new LinkedHashMap<>();
         // A sentence is words, whatever figures it says.
         if (value instanceof Record whole && !(value instanceof Sentence)) {
-            Object[] parts = parts(whole);
+            Object[] parts = Records.parts(whole);
             RecordComponent[] components = whole.getClass().getRecordComponents();
             for (int i = 0; i < parts.length; i++) {
                 int at = i;
@@ -36,7 +35,7 @@ final class PlantedErrors {
                 variants(name, parts[i]).forEach((where, part) -> {
                     Object[] copy = parts.clone();
                     copy[at] = part;
-                    variants.put(where, rebuilt(whole, copy));
+                    variants.put(where, Records.rebuilt(whole, copy));
                 });
             }
         } else if (value instanceof List<?> list) {
@@ -66,29 +65,5 @@ final class PlantedErrors {
             variants.put(place + " down", number - change);
         }
         return variants;
-    }
-
-    private static Object[] parts(Record whole) {
-        return Arrays.stream(whole.getClass().getRecordComponents())
-                .map(component -> {
-                    try {
-                        return component.getAccessor().invoke(whole);
-                    } catch (ReflectiveOperationException e) {
-                        throw new AssertionError(e);
-                    }
-                })
-                .toArray();
-    }
-
-    private static Object rebuilt(Record whole, Object[] parts) {
-        try {
-            Class<?>[] types = Arrays.stream(whole.getClass().getRecordComponents())
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
-            Constructor<?> constructor = whole.getClass().getDeclaredConstructor(types);
-            return constructor.newInstance(parts);
-        } catch (ReflectiveOperationException e) {
-            throw new AssertionError(e);
-        }
     }
 }

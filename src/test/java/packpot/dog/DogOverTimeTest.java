@@ -74,6 +74,24 @@ class DogOverTimeTest {
     }
 
     @Test
+    void everyPuppyIsGrownOnTheDayThatItsAgeSays() {
+        Random random = new Random(9);
+        for (int i = 0; i < 2000; i++) {
+            Double adult = i % 3 == 0 ? null : (Double) (i % 3 * 30.0);
+            double months = adult != null && adult >= 45 ? 18 : 12;
+            // Ages as scenarios give them: days, weeks and months, some of them to the hour.
+            double days = random.nextInt(300) + (i % 2) * random.nextInt(24) / 24.0 + (i % 5) * 365.25 / 12;
+            if (days < months * 365.25 / 12) {
+                Dog dog = TestDogs.puppy(5, days / 7, adult);
+                int grown = OVER_TIME.grownOn(dog);
+                assertThat(stage(dog, grown - 1)).isEqualTo(LifeStage.GROWTH);
+                assertThat(stage(dog, grown)).isEqualTo(LifeStage.ADULT);
+            }
+        }
+        assertThat(DogOverTime.load(EnergyEquations.load()).figures()).isNotNull();
+    }
+
+    @Test
     void noPuppyShrinksOrPassesItsAdultWeight() {
         Random random = new Random(4);
         for (int i = 0; i < 100; i++) {

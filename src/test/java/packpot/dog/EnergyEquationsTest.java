@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -92,7 +93,7 @@ class EnergyEquationsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"364, GROWTH", "366, ADULT"})
+    @CsvSource({"364, GROWTH", "365.25, ADULT", "366, ADULT"})
     void aDogOfUnknownAdultWeightIsGrownAtTwelveMonths(double days, LifeStage stage) {
         assertThat(ENERGY.stage(TestDogs.aged(12, days))).isEqualTo(stage);
     }
@@ -105,7 +106,7 @@ class EnergyEquationsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1095, 130", "1096, 110", "2921, 110", "2923, 95"})
+    @CsvSource({"1095, 130", "1095.75, 110", "1096, 110", "2921, 110", "2922, 95", "2923, 95"})
     void ageBandsChangeOnTheirBirthdays(double days, double perKg075) {
         same(kcal(TestDogs.aged(KG, days), Maintenance.BY_AGE) / Dog.metabolicWeight(KG), perKg075);
     }
@@ -117,12 +118,75 @@ class EnergyEquationsTest {
     }
 
     @Test
+    void adultsByRestingEnergyNeedItsPublishedMultiple() {
+        same(kcal(TestDogs.adult(KG), Maintenance.BY_RESTING), 1.6 * 70 * Math.pow(KG, 0.75));
+        same(kcal(TestDogs.intact(KG), Maintenance.BY_RESTING), 1.8 * 70 * Math.pow(KG, 0.75));
+    }
+
+    /** Three times the resting energy to the age of four months, twice from then on. */
+    @ParameterizedTest
+    @CsvSource({"60, 3", "121.5, 3", "121.75, 2", "300, 2"})
+    void aPuppyOfUnknownAdultWeightNeedsAMultipleOfItsRestingEnergy(double days, double multiple) {
+        same(kcal(TestDogs.aged(6, days), Maintenance.BY_ACTIVITY), multiple * 70 * Math.pow(6, 0.75));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.499, 210", "0.5, 175", "0.799, 175", "0.8, 140", "1, 140"})
+    void bandsOfGrowthEndBelowTheirShare(double share, double perKg075) {
+        same(ENERGY.growth(Growth.BANDS, 20 * share, 20) / Dog.metabolicWeight(20 * share), perKg075);
+    }
+
+    @Test
+    void theIdealWeightOfADogFollowsFromItsConditionScore() {
+        assertThat(ENERGY.idealKg(TestDogs.adult(20))).isNull();
+        Dog fat = new Dog(
+                "Moss", 24, 2000, null, Dog.Sex.MALE, true, Activity.LOW, 7, null, null, null, 0, List.of(), null);
+        assertThat(ENERGY.idealKg(fat)).isCloseTo(20, within(1e-9));
+    }
+
+    @Test
+    void treatsMakeUpATenthAtMost() {
+        assertThat(EnergyEquations.load().mostTreatShare()).isEqualTo(0.1);
+    }
+
+    @Test
+    void aNeedOverSomeDaysIsTheirAverage() {
+        Dog dog = TestDogs.adult(KG).withCourse(Course.NONE.withAverage(555.0));
+        EnergyNeed need = ENERGY.need(dog, Maintenance.BY_ACTIVITY, Growth.KLEIN);
+        EnergyNeed today = ENERGY.need(TestDogs.adult(KG), Maintenance.BY_ACTIVITY, Growth.KLEIN);
+        assertThat(need.kcalPerDay()).isEqualTo(555);
+        assertThat(need.equation().toString())
+                .contains(today.equation().toString())
+                .isNotEqualTo(today.equation().toString());
+        assertThat(need.source()).isEqualTo(today.source());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ADULT, adult, false",
+        "GROWTH, growing, true",
+        "WEIGHT_LOSS, losing weight, true",
+        "LACTATION, nursing, true"
+    })
+    void aStageThatIsNotMaintenanceAsksForAVeterinarian(LifeStage stage, String words, boolean asks) {
+        assertThat(stage.asksForVeterinarian()).isEqualTo(asks);
+        assertThat(stage.words()).isEqualTo(words);
+        assertThat(stage.term()).hasToString(words);
+    }
+
+    @Test
     void losingWeightIsReckonedAtTheGoalAndGainingNeverBelowMaintenanceThere() {
         assertThat(ENERGY.stage(TestDogs.withGoal(20, 15))).isEqualTo(LifeStage.WEIGHT_LOSS);
         same(kcal(TestDogs.withGoal(20, 15), Maintenance.BY_ACTIVITY), ENERGY.resting(15));
         assertThat(ENERGY.stage(TestDogs.withGoal(15, 20))).isEqualTo(LifeStage.WEIGHT_GAIN);
-        assertThat(kcal(TestDogs.withGoal(15, 20), Maintenance.BY_ACTIVITY))
-                .isGreaterThanOrEqualTo(kcal(TestDogs.adult(20), Maintenance.BY_ACTIVITY));
+        same(
+                kcal(TestDogs.withGoal(15, 20), Maintenance.BY_ACTIVITY),
+                kcal(TestDogs.adult(20), Maintenance.BY_ACTIVITY));
+        Dog lazy = TestDogs.adult(20, Activity.LOW);
+        assertThat(kcal(lazy, Maintenance.NRC_PET)).isLessThan(1.4 * ENERGY.resting(20));
+        Dog thin = new Dog(
+                "Moss", 15, 2000, null, Dog.Sex.MALE, true, Activity.LOW, null, 20.0, null, null, 0, List.of(), null);
+        same(kcal(thin, Maintenance.NRC_PET), 1.4 * 70 * Math.pow(20, 0.75));
     }
 
     @Test

@@ -62,6 +62,26 @@ public final class TestDogs {
                 dog.course());
     }
 
+    /** The same dog with a veterinarian's figure. */
+    public static Dog withVet(Dog dog, double kcalPerDay) {
+        return new Dog(
+                dog.name(),
+                dog.weightKg(),
+                dog.ageDays(),
+                dog.expectedAdultKg(),
+                dog.sex(),
+                dog.neutered(),
+                dog.activity(),
+                dog.conditionScore(),
+                dog.goalKg(),
+                dog.reproduction(),
+                kcalPerDay,
+                dog.otherKcalPerDay(),
+                dog.avoids(),
+                dog.profile(),
+                dog.course());
+    }
+
     private static Dog dog(
             double kg,
             double days,

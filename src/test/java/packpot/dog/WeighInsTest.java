@@ -44,6 +44,39 @@ class WeighInsTest {
         assertThat(trend.standardErrorKgPerWeek()).isCloseTo(7 * Math.sqrt(0.96 / 392), within(1e-12));
     }
 
+    /** Days -30, -14, -2: mean day -15.33; a line of 0.02 kg a day about the mean weight. */
+    @Test
+    void aTrendIsReckonedAboutTheMeanDayAndEndsWithTheLastWeighIn() {
+        Trend trend = Trend.of(weighIns(-30, 9.4, -14, 9.72, -2, 9.96), FIGURES).orElseThrow();
+        assertThat(trend.kgPerWeek()).isCloseTo(0.14, within(1e-12));
+        assertThat(trend.meanKg()).isCloseTo(29.08 / 3, within(1e-12));
+        assertThat(trend.days()).isEqualTo(28);
+        double xx = 14.6666666666667 * 14.6666666666667
+                + 1.3333333333333 * 1.3333333333333
+                + 13.3333333333333 * 13.3333333333333;
+        assertThat(trend.standardErrorKgPerWeek()).isCloseTo(7 * 0.01 * 29.08 / 3 / Math.sqrt(xx), within(1e-9));
+    }
+
+    /** Three off days about a line that climbs: 0.1, -0.2 and 0.1 kg off it, so squares of 0.06, one degree of freedom. */
+    @Test
+    void scatterIsReckonedAboutTheLineAndNotAboutTheMean() {
+        Trend trend =
+                Trend.of(weighIns(-29, 10.1, -15, 11.8, -1, 14.1), FIGURES).orElseThrow();
+        assertThat(trend.kgPerWeek()).isCloseTo(1, within(1e-12));
+        assertThat(trend.standardErrorKgPerWeek()).isCloseTo(7 * Math.sqrt(0.06 / 392), within(1e-9));
+    }
+
+    @Test
+    void aTrendOfTheLastTwelveWeeksAndOfTwoWeeksAtLeast() {
+        assertThat(Trend.of(weighIns(-84, 10, -50, 10, 0, 10), FIGURES)
+                        .orElseThrow()
+                        .weighIns())
+                .isEqualTo(3);
+        assertThat(Trend.of(weighIns(-85, 10, -50, 10, 0, 10), FIGURES)).isEmpty();
+        assertThat(Trend.of(weighIns(-14, 10, -7, 10, 0, 10), FIGURES)).isPresent();
+        assertThat(Trend.of(weighIns(-13, 10, -7, 10, 0, 10), FIGURES)).isEmpty();
+    }
+
     @Test
     void twoWeighInsOrTwelveDaysOrOldOnesAreNoTrend() {
         assertThat(Trend.of(weighIns(-28, 10, 0, 9), FIGURES)).isEmpty();
@@ -165,6 +198,7 @@ class WeighInsTest {
                 .orElseThrow();
         assertThat(slow.ownTempo()).isTrue();
         assertThat(slow.tempoDays()).isCloseTo(published * 1.3, within(0.01 * published * 1.3));
+        assertThat(slow.residualShare()).isLessThan(0.002);
         GrowthFit usual = GrowthFit.of(grown(30, published, 14, 3, 0.01), 30.0, GROWTH, FIGURES)
                 .orElseThrow();
         assertThat(usual.ownTempo()).isFalse();
@@ -177,6 +211,8 @@ class WeighInsTest {
                 .orElseThrow();
         assertThat(fit.adultKg()).isLessThan(10.5);
         assertThat(GrowthFit.of(weighIns(-14, 2, -7, 4, 0, 8), null, GROWTH, FIGURES))
+                .isEmpty();
+        assertThat(GrowthFit.of(weighIns(-14, 9, -7, 10, 0, 10.5), 10.5, GROWTH, FIGURES))
                 .isEmpty();
         assertThat(GrowthFit.of(weighIns(-14, 9, -7, 10, 0, 11), 10.5, GROWTH, FIGURES))
                 .isEmpty();
@@ -201,5 +237,52 @@ class WeighInsTest {
         assertThat(PLAUSIBLE.follows(before, after, new Plausible.Kind(1500, 365, true)))
                 .isTrue();
         assertThat(PLAUSIBLE.follows(before, after, ADULT)).isFalse();
+    }
+
+    private static boolean follows(double ageDays, int firstDay, double kg, int thenDay, double thenKg) {
+        return PLAUSIBLE.follows(
+                new WeighIn(firstDay, kg), new WeighIn(thenDay, thenKg), new Plausible.Kind(ageDays, 365, false));
+    }
+
+    /** 3 % of the scales; an adult 5 % a week up and down, a puppy 35 % a week to 70 days of age and 25 % from then on. */
+    @ParameterizedTest
+    @CsvSource({
+        "2000, -7, 0, 1.0815",
+        "2000, -14, 0, 1.135575",
+        "2000, -21, -7, 1.135575",
+        "90, -7, 0, 1.2875",
+        "77, -7, 0, 1.2875",
+        "76, -7, 0, 1.3905",
+        "300, -7, 0, 1.2875",
+        "365, 0, 0, 1.03",
+        "372, -7, 0, 1.0815"
+    })
+    void aWeightFollowsWithinTheBoundsOfItsAge(double ageDays, int from, int to, double most) {
+        assertThat(follows(ageDays, from, 10, to, 10 * (most - 1e-6))).isTrue();
+        assertThat(follows(ageDays, from, 10, to, 10 * (most + 1e-6))).isFalse();
+        double least = 1 / (1.03 * Math.pow(1.05, (to - from) / 7.0));
+        assertThat(follows(ageDays, from, 10, to, 10 * (least + 1e-6))).isTrue();
+        assertThat(follows(ageDays, from, 10, to, 10 * (least - 1e-6))).isFalse();
+    }
+
+    /** 30 % more for a bitch in whelp or nursing. */
+    @Test
+    void aBitchMayChangeByThirtyPercentMore() {
+        Plausible.Kind bitch = new Plausible.Kind(1500, 365, true);
+        double most = 1.03 * 1.3 * 1.05;
+        assertThat(PLAUSIBLE.follows(new WeighIn(-7, 10), new WeighIn(0, 10 * most - 1e-6), bitch))
+                .isTrue();
+        assertThat(PLAUSIBLE.follows(new WeighIn(-7, 10), new WeighIn(0, 10 * most + 1e-6), bitch))
+                .isFalse();
+    }
+
+    @Test
+    void ratesOfAWeightPlanAreThePublishedOnes() {
+        WeightFigures figures = WeightFigures.load();
+        for (boolean loss : new boolean[] {true, false}) {
+            assertThat(figures.leastSharePerWeek(loss)).isEqualTo(0.005);
+            assertThat(figures.mostSharePerWeek(loss)).isEqualTo(0.02);
+            assertThat(figures.usualSharePerWeek(loss)).isEqualTo(0.01);
+        }
     }
 }

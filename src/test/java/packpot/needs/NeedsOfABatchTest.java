@@ -35,6 +35,19 @@ class NeedsOfABatchTest {
     }
 
     @Test
+    void aDogThatComesIsReckonedFromItsFirstDayAndOneThatIsNeverThereNotAtAll() {
+        Household all = household("{\"name\": \"Ash\", \"weight\": \"10 kg\", \"age\": \"4 years\"},"
+                + "{\"name\": \"Elm\", \"weight\": \"20 kg\", \"age\": \"4 years\", \"comes\": \"2026-03-10\","
+                + " \"leaves\": \"2026-03-15\"},"
+                + "{\"name\": \"Oak\", \"weight\": \"20 kg\", \"age\": \"4 years\", \"comes\": \"2026-03-17\"},"
+                + "{\"name\": \"Yew\", \"weight\": \"20 kg\", \"age\": \"4 years\", \"comes\": \"2026-03-16\"}");
+        Needs needs = needs(all.withDogs(all.allDogs()));
+        assertThat(needs.dogs()).extracting(need -> need.dog().name()).containsExactly("Ash", "Elm", "Yew");
+        assertThat(needs.dogs()).extracting(DogNeed::firstDay).containsExactly(0, 3, 9);
+        assertThat(needs.dogs()).extracting(DogNeed::days).containsExactly(10, 5, 1);
+    }
+
+    @Test
     void everyDogIsHeldToTheSodiumCeilingOfTheHousehold() {
         Household household = household("{\"name\": \"Ash\", \"weight\": \"10 kg\", \"age\": \"4 years\"}");
         Requirement sodium = needs(household).dogs().get(0).requirements().stream()

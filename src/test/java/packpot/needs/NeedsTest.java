@@ -16,7 +16,8 @@ class NeedsTest {
     private static final Knowledge KNOWLEDGE = Knowledge.load();
 
     private static DogNeed need(String fields) throws ScenarioException {
-        String text = "{'dogs': [{'name': 'Moss', 'weight': '10 kg', 'age': '5 years', 'neutered': true, " + fields
+        String text = "{'dogs': [{'name': 'Moss', 'weight': '10 kg', 'neutered': true, "
+                + (fields.contains("'age'") ? "" : "'age': '5 years', ") + fields
                 + "}], 'pantry': [{'food': 'carrots', 'price': '$1/lb'}]}";
         Household household = new ScenarioReader(KNOWLEDGE, LocalDate.of(2026, 3, 7))
                 .read("test.json", text.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
@@ -58,6 +59,22 @@ class NeedsTest {
         // The same grams a day as a dog that eats as much as is assumed.
         assertThat(zinc.per1000Kcal() * 400)
                 .isCloseTo(zinc.limit().value() * reference * Math.pow(10, 0.75), within(1e-6));
+    }
+
+    /** 10 kg on their way to 8: the minimums are those of 8 kg on 95 kcal per kg^0.75, in 1.0 x 70 x 8^0.75 kcal. */
+    @Test
+    void aDogThatLosesWeightIsReckonedAtItsGoal() throws ScenarioException {
+        assertThat(need("'goalWeight': '8 kg'").raisedBy()).isCloseTo(95.0 / 70, within(1e-9));
+        double maintenance =
+                need("'goalWeight': '12 kg', 'vetEnergy': '300 kcal'").raisedBy();
+        assertThat(maintenance).isCloseTo(95 * Math.pow(10, 0.75) / 300, within(1e-9));
+    }
+
+    @Test
+    void aProfileThatNamesNoIntakeIsNotRaised() throws ScenarioException {
+        DogNeed puppy = need("'age': '12 weeks', 'expectedAdultWeight': '20 kg', 'vetEnergy': '300 kcal'");
+        assertThat(puppy.profile().referenceKcalPerKg075()).isNull();
+        assertThat(puppy.raisedBy()).isEqualTo(1);
     }
 
     @Test

@@ -72,6 +72,11 @@ class WeeklyNeedsTest {
                 .extracting(n -> n.dog().name())
                 .containsExactly("Pip");
         WeeklyNeeds weekly = WeeklyNeeds.of(household, KNOWLEDGE, 3);
+        assertThat(weekly.dogs().get(0).days()).extracting(WeeklyNeeds.Day::day).containsExactly(0, 7, 14, 21);
+        assertThat(weekly.dogs().get(0).days().get(3).date()).isEqualTo("2026-03-28");
+        assertThat(weekly.dogs().get(0).notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.day()).isEqualTo(14));
         assertThat(weekly.dogs().get(0).days())
                 .extracting(day -> day.need() != null)
                 .containsExactly(true, true, false, false);

@@ -67,7 +67,10 @@ class ProfilesTest {
     @CsvSource({
         "aafco-2016, 12, growth",
         "aafco-2016, 200, adult",
+        "aafco-2016, 52, growth",
         "fediaf, 12, early-growth",
+        "fediaf, 13.9, early-growth",
+        "fediaf, 14, late-growth",
         "fediaf, 15, late-growth",
         "fediaf, 200, adult-110",
         "nrc-2006, 12, growth-4-14-weeks",
@@ -112,6 +115,30 @@ class ProfilesTest {
                                         .isLessThanOrEqualTo(most.value())));
             }
         }
+    }
+
+    /** FEDIAF: 2.5 g to half a year of age above 15 kg of adult weight, 2.0 g for others; unknown sizes count as large. */
+    @ParameterizedTest
+    @CsvSource({"15, 20, 2.0, 1.8", "15.1, 20, 2.5, 1.6", ", 20, 2.5, 1.6", "30, 25.9, 2.5, 1.6", "30, 26, 2.0, 1.8"})
+    void largePuppiesGetMoreCalciumToHalfAYearOfAge(Double adultKg, double weeks, double least, double mostRatio) {
+        ProfileStage stage = forDog("fediaf", TestDogs.puppy(8, weeks, adultKg));
+        assertThat(only(stage, "calcium", Limit.Kind.MINIMUM)).isEqualTo(least);
+        assertThat(only(stage, "calcium-phosphorus-ratio", Limit.Kind.MAXIMUM)).isEqualTo(mostRatio);
+    }
+
+    @Test
+    void ceilingsAreMaximumsAlone() {
+        assertThat(PROFILES.ceilings(TestDogs.adult(15)))
+                .isNotEmpty()
+                .allMatch(limit -> limit.kind() == Limit.Kind.MAXIMUM);
+    }
+
+    @Test
+    void aLimitSaysWhetherItsFigureWasSeenInPrint() {
+        assertThat(forDog("fediaf", TestDogs.adult(15)).limits())
+                .anyMatch(Limit::fromMemory)
+                .anyMatch(limit -> !limit.fromMemory())
+                .allMatch(limit -> limit.fromMemory() == limit.found().equals("memory"));
     }
 
     @Test

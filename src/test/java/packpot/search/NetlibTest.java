@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,6 +17,7 @@ import packpot.solver.Netlib;
 import packpot.solver.OrToolsSolver;
 
 /** Published optima of NETLIB, by the library that solves our linear models and by the simplex method of our own search. */
+@Tag("native")
 class NetlibTest {
     private static final double SAME = 1e-6;
     /** What the search leaves to the library. */

@@ -7,12 +7,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import packpot.Demo;
+import packpot.Reference;
 import packpot.household.Household;
 import packpot.needs.Needs;
 import packpot.ration.RationModel;
@@ -31,6 +34,7 @@ class SearchTest {
     private static final double GAP = 1e-6;
     private static final SolveLimits EXACT = new SolveLimits(60, GAP);
 
+    @Tag("native")
     @ParameterizedTest
     @ValueSource(strings = {"three-adults", "growing-puppy", "foster-home", "tiny-freezer"})
     void demosCostWhatTheLibrarySays(String name) {
@@ -87,6 +91,7 @@ class SearchTest {
         return model;
     }
 
+    @Tag("native")
     @Test
     void randomModelsHaveTheLibrarysOptimum() {
         int withSolution = 0;
@@ -103,6 +108,35 @@ class SearchTest {
             }
         }
         assertThat(withSolution).isBetween(100, 350);
+    }
+
+    /** The optima that the library gave for the first of them, so that they can be held to without it. */
+    @Test
+    void randomModelsHaveTheRecordedOptimum() {
+        for (Reference.Line line : Reference.table("search_optima.csv")) {
+            Solution ours = new Search().solve(random((long) line.number("seed")), EXACT);
+            OptionalDouble recorded = line.optional("objective");
+            assertThat(ours.hasValues()).as("%s", line).isEqualTo(recorded.isPresent());
+            if (recorded.isPresent()) {
+                double size = 1 + Math.abs(recorded.getAsDouble());
+                assertThat(ours.objective()).as("%s", line).isCloseTo(recorded.getAsDouble(), within(1e-5 * size));
+                assertThat(ours.bound())
+                        .as("%s", line)
+                        .isBetween(recorded.getAsDouble() - 1e-5 * size, recorded.getAsDouble() + 1e-6 * size);
+            }
+        }
+    }
+
+    @Tag("native")
+    @Test
+    void theRecordedOptimaAreTheLibrarys() {
+        for (Reference.Line line : Reference.table("search_optima.csv")) {
+            Solution theirs = new OrToolsSolver().solve(random((long) line.number("seed")), EXACT);
+            OptionalDouble recorded = line.optional("objective");
+            assertThat(theirs.hasValues()).as("%s", line).isEqualTo(recorded.isPresent());
+            recorded.ifPresent(figure ->
+                    assertThat(theirs.objective()).isCloseTo(figure, within(1e-5 * (1 + Math.abs(figure)))));
+        }
     }
 
     @Test
@@ -165,6 +199,7 @@ class SearchTest {
         assertThatThrownBy(() -> search.solve(random(1), EXACT)).isInstanceOf(CancelledException.class);
     }
 
+    @Tag("demos")
     @Test
     void withoutTimeTheBoundHoldsStill() {
         Household household = Demo.read(Demo.text(Demo.file("foster-home")));

@@ -14,7 +14,7 @@ public final class Searches {
     /** A search that says so whenever it asks the library in its place. */
     public static Search telling(Runnable left) {
         Solver library = new OrToolsSolver();
-        return new Search(asking(library, left), Search.MOST_WORK);
+        return new Search(asking(library, left));
     }
 
     /** A search that gives up after so much work, and says so whenever it asks the library then. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,6 +16,7 @@ import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
 
 /** Duals and reduced costs, against problems worked by hand, published prices, and the theory. */
+@Tag("native")
 class LinearPricesTest {
     private static final OrToolsSolver SOLVER = new OrToolsSolver();
     private static final double SECONDS = 20;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -31,6 +32,7 @@ class MpsWriterTest {
                 Arguments.of("negative whole numbers", negativeWhole()));
     }
 
+    @Tag("native")
     @ParameterizedTest(name = "{0}")
     @MethodSource("models")
     void anotherSolverReadsTheFileAndFindsTheSameOptimum(String name, LinearModel<String> model) {
@@ -61,6 +63,82 @@ class MpsWriterTest {
         assertThat(text).startsWith("* R1 Moss: zinc  ENDATA\n* C1 rice, white\nNAME two_words\nROWS\n");
         assertThat(text.lines().filter("ENDATA"::equals)).hasSize(1);
         assertThat(text).endsWith("ENDATA\n");
+    }
+
+    /** Every kind of row and bound that the format knows, section by section. */
+    @Test
+    void theFileIsWhatTheFormatSays() {
+        LinearModel<String> model = new LinearModel<>();
+        Variable plain = model.variable("plain", 0, INF);
+        Variable free = model.variable("free", -INF, INF);
+        Variable below = model.variable("below", -INF, 4);
+        Variable count = model.whole("count", 2, INF);
+        Variable choice = model.choice("choice");
+        Variable held = model.variable("held", 0.5, 0.5);
+        model.variable("unused", 0, 1e15);
+        model.objective().add(1, plain).add(-2.5, choice);
+        model.atLeast("least", new Expression().add(3, plain).add(1, free), 0, null);
+        model.atMost("most", new Expression().add(4, below).add(1, count), 7, null);
+        model.equal("equal", new Expression().add(5, held), 2.5, null);
+        model.row("both", new Expression().add(6, choice), -1, 3, null);
+        assertThat(MpsWriter.write(model, "m")).isEqualTo("""
+                * R1 least
+                * R2 most
+                * R3 equal
+                * R4 both
+                * C1 plain
+                * C2 free
+                * C3 below
+                * C4 count
+                * C5 choice
+                * C6 held
+                * C7 unused
+                NAME m
+                ROWS
+                 N COST
+                 G R1
+                 L R2
+                 E R3
+                 G R4
+                COLUMNS
+                 C1 COST 1
+                 C1 R1 3
+                 C2 R1 1
+                 C3 R2 4
+                 MARKER 'MARKER' 'INTORG'
+                 C4 R2 1
+                 C5 COST -2.5
+                 C5 R4 6
+                 MARKER 'MARKER' 'INTEND'
+                 C6 R3 5
+                 C7 COST 0
+                RHS
+                 RHS R2 7
+                 RHS R3 2.5
+                 RHS R4 -1
+                RANGES
+                 RANGE R4 4
+                BOUNDS
+                 FR BND C2
+                 MI BND C3
+                 UP BND C3 4
+                 LO BND C4 2
+                 PL BND C4
+                 UP BND C5 1
+                 LO BND C6 0.5
+                 UP BND C6 0.5
+                 UP BND C7 1.0E15
+                ENDATA
+                """);
+    }
+
+    @Test
+    void whatIsNotThereHasNoSection() {
+        LinearModel<String> model = new LinearModel<>();
+        model.whole("n", 0, 3);
+        assertThat(MpsWriter.write(model, "m"))
+                .isEqualTo("* C1 n\nNAME m\nROWS\n N COST\nCOLUMNS\n MARKER 'MARKER' 'INTORG'\n C1 COST 0\n"
+                        + " MARKER 'MARKER' 'INTEND'\nRHS\nBOUNDS\n UP BND C1 3\nENDATA\n");
     }
 
     @Test

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import packpot.solver.LinearModel.Variable;
 
+@Tag("native")
 class OrToolsSolverTest {
     private static final double INF = Double.POSITIVE_INFINITY;
     private static final Solver SOLVER = new OrToolsSolver();

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Reference;
 
@@ -16,7 +18,7 @@ class ParametricTest {
     private static final double FAR = 1000;
 
     private static Parametric<String> of(Parametric.Family<String> family) {
-        return new Parametric<>(new OrToolsSolver(), family, TOLERANCE);
+        return new Parametric<>(new Corners(), family, TOLERANCE);
     }
 
     private record Figure(
@@ -113,6 +115,24 @@ class ParametricTest {
         assertThat(parametric.end(here, here.rate(), 0.7, FAR)).isCloseTo(figure.to(), within(slack));
     }
 
+    /** Where two lines meet, their tangents do: the break is found to the last digits, and not by halving. */
+    @ParameterizedTest
+    @CsvSource({"12, 1, 18, 4", "12, -1, 6, 4", "12, 0.01, 18, 8", "7, 1, 18, 5", "17.9, -1, 6, 6"})
+    void aBreakIsFoundWhereTheTangentsMeet(double at, double step, double end, int mostSolved) {
+        int[] solved = {0};
+        Parametric<String> hours = of(b -> {
+            solved[0]++;
+            return HandWorked.workshop(4, b, 18, 3, 5).model();
+        });
+        Parametric.Point here = hours.at(at).orElseThrow();
+        solved[0] = 0;
+        assertThat(hours.end(here, here.rate(), step, step > 0 ? FAR : -FAR)).isCloseTo(end, within(1e-6));
+        // Each look builds the model twice; halving would look twenty times.
+        assertThat(solved[0] / 2).isLessThanOrEqualTo(mostSolved);
+        assertThat(hours.end(here, here.rate(), step, (at + end) / 2)).isEqualTo((at + end) / 2);
+        assertThat(hours.end(here, here.rate(), step, at + step)).isEqualTo(at + step);
+    }
+
     @Test
     void atABreakEachSideHasItsOwnRate() {
         Parametric<String> need = of(b -> HandWorked.feed(b, 6, 2, 3).model());
@@ -138,6 +158,7 @@ class ParametricTest {
     }
 
     /** Published: one more of a nutrient costs its shadow price. Here the price is found by moving and not by duals. */
+    @Tag("native")
     @Test
     void movingAMinimumOfStiglersDietCostsItsPublishedPrice() {
         for (Reference.Line minimum : Reference.table("stigler_1945_minimums.csv")) {
@@ -151,7 +172,7 @@ class ParametricTest {
                         .forEach(row -> variant.shift(row, figure - at, 0));
                 return variant.model();
             };
-            Parametric<String> parametric = of(family);
+            Parametric<String> parametric = new Parametric<>(new OrToolsSolver(), family, TOLERANCE);
             Parametric.Point here = parametric.at(at).orElseThrow();
             Parametric.Point more = parametric.at(at * 1.001).orElseThrow();
             assertThat((more.value() - here.value()) / (at * 0.001))

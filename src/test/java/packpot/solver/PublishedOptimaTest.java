@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -13,6 +14,7 @@ import packpot.Reference;
 import packpot.Reference.Line;
 import packpot.solver.DietModels.Diet;
 
+@Tag("native")
 class PublishedOptimaTest {
     private static final Solver SOLVER = new OrToolsSolver();
     private static final List<Line> STIGLER = Reference.table("stigler_1945_optima.csv");

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import packpot.search.Search;
 import packpot.solver.LinearModel.Row;
 import packpot.solver.LinearModel.Variable;
 
@@ -21,7 +23,7 @@ class VariantTest {
     }
 
     private static Solution solve(LinearModel<String> model) {
-        return new OrToolsSolver().solve(model, new SolveLimits(20, 0));
+        return new Search().solve(model, new SolveLimits(20, 0));
     }
 
     @Test
@@ -49,6 +51,7 @@ class VariantTest {
         assertThat(MpsWriter.write(model, "m")).isEqualTo(before);
     }
 
+    @Tag("native")
     @Test
     void integersFixedLeaveALinearModelWithTheSameOptimum() {
         Solution solution = solve(model);
@@ -67,6 +70,7 @@ class VariantTest {
         assertThat(solve(other).objective()).isZero();
     }
 
+    @Tag("native")
     @Test
     void aStartDoesNotChangeTheOptimum() {
         for (List<Double> start : List.of(List.of(2.0, 6.0), List.of(0.0, 0.0), List.of(3.0))) {
