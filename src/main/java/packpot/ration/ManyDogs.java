@@ -36,7 +36,12 @@ final class ManyDogs {
     /** Of the dogs that find no doses, so many more stand for themselves. */
     private static final int MORE_ALONE = 2;
 
+    /** A pot that is nearer to the cheapest is lost in the rounding of so many doses. */
+    private static final double LEAST_GAP = 0.0025;
+
     private static final double SEARCH_SHARE_OF_GAP = 0.5;
+    /** The foods of the round before are kept where they cost no more than this above what is proved. */
+    private static final double KEPT_SHARE = 0.01;
     /** No round takes more of the time that is left. */
     private static final double SHARE_OF_TIME = 0.5;
 
@@ -91,8 +96,9 @@ final class ManyDogs {
             Grouped grouped = Grouped.of(groups);
             RationModel model = RationModel.of(household, knowledge, grouped.needs(), grouped.shares(shares));
             double left = Math.max(1, limits.seconds() - since(started));
-            SolveLimits own = new SolveLimits(SHARE_OF_TIME * left, SEARCH_SHARE_OF_GAP * limits.relativeGap());
-            Solution found = searched(model, chosen, own);
+            SolveLimits own = new SolveLimits(
+                    SHARE_OF_TIME * left, Math.max(LEAST_GAP, SEARCH_SHARE_OF_GAP * limits.relativeGap()));
+            Solution found = searched(model, chosen, bound, own);
             if (!found.hasValues()) {
                 return new RationPlanner.Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
             }
@@ -121,10 +127,15 @@ final class ManyDogs {
         }
     }
 
-    private Solution searched(RationModel model, @Nullable Chosen chosen, SolveLimits limits) {
+    private Solution searched(RationModel model, @Nullable Chosen chosen, double bound, SolveLimits limits) {
         Solution start = chosen == null ? null : solver.solve(chosen.in(model), limits);
-        return solver.solve(
-                model.linearModel(), limits, start == null || !start.hasValues() ? List.of() : start.values());
+        if (start == null || !start.hasValues()) {
+            return solver.solve(model.linearModel(), limits);
+        }
+        // Nothing is proved of it but what was proved of fewer groups.
+        return start.objective() <= (1 + KEPT_SHARE) * bound
+                ? new Solution(start.status(), start.values(), start.objective(), bound, start.seconds())
+                : solver.solve(model.linearModel(), limits, start.values());
     }
 
     private static double since(long started) {
