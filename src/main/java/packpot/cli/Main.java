@@ -2,11 +2,14 @@ package packpot.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.function.IntSupplier;
 import packpot.data.ModelDataException;
+import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.solver.SolverException;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 /** Starts the program. */
 public final class Main {
@@ -41,14 +44,44 @@ public final class Main {
     }
 
     static int run(String... arguments) {
-        CommandLine commandLine = new CommandLine(new Packpot())
+        CommandLine commandLine = commandLine(arguments)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8))
                 .setParameterExceptionHandler(Main::wrongUse)
                 .setExecutionExceptionHandler(Main::fault);
         commandLine.setUsageHelpWidth(80);
-        return commandLine.execute(arguments);
+        boolean alone = !(commandLine.getCommandSpec().userObject() instanceof Packpot);
+        return commandLine.execute(alone ? Arrays.copyOfRange(arguments, 1, arguments.length) : arguments);
+    }
+
+    /** One command by itself where one is named: reading the options of all of them takes as long as a short plan. */
+    private static CommandLine commandLine(String... arguments) {
+        if (arguments.length > 0) {
+            for (Class<?> command : Packpot.class.getAnnotation(Command.class).subcommands()) {
+                String name = command.getAnnotation(Command.class).name();
+                if (name.equals(arguments[0]) && command.getPackageName().equals(Packpot.class.getPackageName())) {
+                    readAhead();
+                    return new CommandLine(command).setCommandName("packpot " + name);
+                }
+            }
+        }
+        return new CommandLine(new Packpot());
+    }
+
+    /** Reads what every command needs while this thread reads the options. */
+    private static void readAhead() {
+        Thread reader = new Thread(
+                () -> {
+                    try {
+                        Knowledge.load();
+                    } catch (ModelDataException e) {
+                        // The command reads it too, and tells.
+                    }
+                },
+                "read ahead");
+        reader.setDaemon(true);
+        reader.start();
     }
 
     /** The message stands last, where it is still on the screen; the help is a page of its own. */

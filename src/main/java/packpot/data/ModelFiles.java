@@ -2,6 +2,7 @@ package packpot.data;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
@@ -16,16 +17,16 @@ import java.util.Map;
 /** Reads the published figures that are packaged with the program. */
 public final class ModelFiles {
 
+    private static final ObjectReader TABLES = new CsvMapper()
+            .readerForMapOf(String.class)
+            .with(CsvSchema.emptySchema().withHeader());
+
     private ModelFiles() {}
 
     /** The rows of models/NAME, whose first line names the columns. */
     public static List<Row> table(String name) {
-        CsvSchema schema = CsvSchema.emptySchema().withHeader();
         try (InputStream in = open(name);
-                MappingIterator<Map<String, String>> rows = new CsvMapper()
-                        .readerForMapOf(String.class)
-                        .with(schema)
-                        .readValues(in)) {
+                MappingIterator<Map<String, String>> rows = TABLES.readValues(in)) {
             List<Row> table = new ArrayList<>();
             while (rows.hasNext()) {
                 table.add(new Row("models/" + name, rows.next()));

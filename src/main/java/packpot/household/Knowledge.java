@@ -1,5 +1,6 @@
 package packpot.household;
 
+import org.jspecify.annotations.Nullable;
 import packpot.dog.DogOverTime;
 import packpot.dog.EnergyEquations;
 import packpot.food.FoodCatalogue;
@@ -23,7 +24,20 @@ public record Knowledge(
         Profiles profiles,
         KitchenFigures kitchen) {
 
-    public static Knowledge load() {
+    /** What {@link #load} has read; nothing can change it. */
+    private static @Nullable Knowledge read;
+
+    /** Reads it once; a second thread that asks meanwhile waits for the first. */
+    public static synchronized Knowledge load() {
+        Knowledge known = read;
+        if (known == null) {
+            known = fromFiles();
+            read = known;
+        }
+        return known;
+    }
+
+    private static Knowledge fromFiles() {
         Nutrients nutrients = Nutrients.load();
         EnergyEquations energy = EnergyEquations.load();
         return new Knowledge(
