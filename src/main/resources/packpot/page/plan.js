@@ -9,6 +9,8 @@ let kept = null;
 let shownText = null;
 let whyAsked = false;
 let begun = 0;
+let pressed = false;
+let waiting = [];
 
 export function forget() {
   kept = null;
@@ -38,6 +40,25 @@ function told(words, className = 'fault') {
 
 function stale() {
   $('plan-body').classList.add('stale');
+}
+
+/** A line of an answer is shown once nothing is pressed: what is built anew under a pointer gets no click. */
+function whenReleased(show) {
+  if (pressed) {
+    waiting.push(show);
+  } else {
+    show();
+  }
+}
+
+function released() {
+  pressed = false;
+  // The click comes after the release; where it asks anew, the old lines are of no use any more.
+  setTimeout(() => {
+    const shows = waiting;
+    waiting = [];
+    shows.forEach((show) => show());
+  });
 }
 
 function energies(dogs) {
@@ -115,12 +136,13 @@ export async function plan() {
   if (!store.doc) {
     return;
   }
+  waiting = [];
   begun = performance.now();
   const { text, name } = store;
   faultsTold([]);
   now('Planning', true);
   try {
-    const newest = await ask('plan', { name, scenario: text, kept }, (line) => onLine(line, text));
+    const newest = await ask('plan', { name, scenario: text, kept }, (line) => whenReleased(() => onLine(line, text)));
     if (newest) {
       now('', false);
     }
@@ -190,6 +212,17 @@ export async function askFor(kind, onDone) {
 export function listen() {
   addEventListener('tried', () => {
     kept ??= shownText;
+  });
+  $('plan').addEventListener('pointerdown', () => {
+    pressed = true;
+  });
+  addEventListener('pointerup', released);
+  addEventListener('pointercancel', released);
+  addEventListener('pointermove', (e) => {
+    // It was let go outside of the window.
+    if (pressed && e.buttons === 0) {
+      released();
+    }
   });
   $('plan').addEventListener('click', (e) => {
     const strike = e.target.closest('[data-strike]');

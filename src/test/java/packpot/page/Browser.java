@@ -20,6 +20,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 
 /** A headless browser on the page, used as a person uses it: by what can be seen, clicked and typed. */
 final class Browser implements AutoCloseable {
@@ -136,6 +137,15 @@ final class Browser implements AutoCloseable {
             element.click();
             return element;
         });
+    }
+
+    /** Presses, does something, and lets go only then. */
+    void hold(String css, Runnable meanwhile) {
+        WebElement element = one(css);
+        script("arguments[0].scrollIntoView({block: 'center'})", element);
+        new Actions(driver).clickAndHold(element).perform();
+        meanwhile.run();
+        new Actions(driver).release().perform();
     }
 
     private boolean standsStill(WebElement element) {
