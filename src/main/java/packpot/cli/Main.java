@@ -71,15 +71,9 @@ public final class Main {
 
     /** Reads what every command needs while this thread reads the options. */
     private static void readAhead() {
-        Thread reader = new Thread(
-                () -> {
-                    try {
-                        Knowledge.load();
-                    } catch (ModelDataException e) {
-                        // The command reads it too, and tells.
-                    }
-                },
-                "read ahead");
+        Thread reader = new Thread(Knowledge::load, "read ahead");
+        // The command reads it too, meets the same fault, and tells.
+        reader.setUncaughtExceptionHandler((thread, fault) -> {});
         reader.setDaemon(true);
         reader.start();
     }
