@@ -18,7 +18,6 @@ import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.report.PlansReport;
 import packpot.report.PlansReport.Failure;
-import packpot.search.Search;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 import packpot.units.Show;
@@ -29,13 +28,19 @@ final class ManyPlans {
     private static final int AHEAD = 8;
 
     private final Knowledge knowledge;
-    private final Solver solver = new Search();
+    private final Solver solver;
     private final SolveLimits limits;
     private final double clashSeconds;
     private final PlansReport report;
 
-    ManyPlans(Knowledge knowledge, SolveLimits limits, double clashSeconds, PlansReport report) {
+    /**
+     * Plans to be.
+     *
+     * @param clashSeconds longest time to look for what stands in the way of a plan
+     */
+    ManyPlans(Knowledge knowledge, Solver solver, SolveLimits limits, double clashSeconds, PlansReport report) {
         this.knowledge = knowledge;
+        this.solver = solver;
         this.limits = limits;
         this.clashSeconds = clashSeconds;
         this.report = report;

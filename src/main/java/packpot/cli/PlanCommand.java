@@ -128,17 +128,18 @@ final class PlanCommand extends ScenarioCommand {
         PlansReport report = new PlansReport(files.stream().map(Path::toString).toList(), json());
         Tally tally = new Tally();
         print(report::head, report::head);
-        new ManyPlans(knowledge, limits, Math.min(CLASH_SECONDS, limits.seconds()), report).plan(files, answer -> {
-            tally.add(answer);
-            print(answer::text, answer::text);
-        });
+        new ManyPlans(knowledge, new Search(), limits, Math.min(CLASH_SECONDS, limits.seconds()), report)
+                .plan(files, answer -> {
+                    tally.add(answer);
+                    print(answer::text, answer::text);
+                });
         String summary = tally.words() + ".";
         if (json()) {
             say(summary);
         } else {
             print(() -> "\n" + summary + "\n", () -> "");
         }
-        if (tally.files(ExitCode.DONE) < files.size()) {
+        if (!json() && tally.files(ExitCode.DONE) < files.size()) {
             say("To read all that is wrong with one of them, plan it alone.");
         }
         if (tally.files(ExitCode.FAULT_OF_PROGRAM) > 0) {

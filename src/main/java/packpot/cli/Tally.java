@@ -42,7 +42,7 @@ final class Tally {
         return filesByCode.getOrDefault(exitCode, 0);
     }
 
-    /** Planned, but not proved as sharply as was wished. */
+    /** How many are planned, but not proved as sharply as was wished. */
     int notProved() {
         return notProved;
     }

@@ -54,9 +54,7 @@ public final class PlansReport {
             return of(file, JsonReport.data(plan, verdict));
         }
         if (!verdict.passed()) {
-            return line(
-                    file,
-                    "FAILED THE CHECK, do not feed it: " + verdict.findings().get(0));
+            return line(file, "FAILED THE CHECK: " + verdict.findings().get(0));
         }
         return line(
                 file,
