@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 /** Starts the program. */
 public final class Main {
     private static final String DEBUG = "PACKPOT_DEBUG";
-    private static final String REPORT = "This is a fault of the program, not of your scenario. Set " + DEBUG
+    static final String REPORT = "This is a fault of the program, not of your scenario. Set " + DEBUG
             + "=1 to see where it happened, and report it.";
     private static final String NO_MEMORY = "The memory that Java may use is full; nothing was left half written. Set"
             + " JAVA_TOOL_OPTIONS=-Xmx4g for more, or plan fewer dogs, foods or days at once.";
@@ -105,10 +105,18 @@ public final class Main {
             err.println(fault.getMessage());
             return ExitCode.NOT_WRITTEN;
         }
+        err.println(words(fault) + (isMemory(fault) ? "" : "\n" + REPORT));
+        return ExitCode.FAULT_OF_PROGRAM;
+    }
+
+    /** What a fault of the program is told as. */
+    static String words(Exception fault) {
+        if (isMemory(fault)) {
+            return NO_MEMORY;
+        }
         String kind = fault instanceof SolverException
                 ? "The solver failed: "
                 : fault instanceof ModelDataException ? "The program's own data are wrong: " : "The program failed: ";
-        err.println(isMemory(fault) ? NO_MEMORY : kind + fault.getMessage() + "\n" + REPORT);
-        return ExitCode.FAULT_OF_PROGRAM;
+        return kind + fault.getMessage();
     }
 }

@@ -1,6 +1,10 @@
 package packpot.cli;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import packpot.audit.Verdict;
 import packpot.explain.Clash;
 import packpot.explain.Planner;
@@ -10,6 +14,7 @@ import packpot.household.Knowledge;
 import packpot.household.ScenarioException;
 import packpot.plan.Plan;
 import packpot.report.JsonReport;
+import packpot.report.PlansReport;
 import packpot.report.TextReport;
 import packpot.report.WhyNotReport;
 import packpot.search.Search;
@@ -18,12 +23,20 @@ import packpot.solver.Solver;
 import packpot.units.Show;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
 
 /** The main job: a least-cost plan for one cook day, audited before it is shown. */
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
-        description = "Plan one cook day: shopping, pot, bowls, bags, cost, and every nutrient of every dog.",
+        description = {
+            "Plan one cook day: shopping, pot, bowls, bags, cost, and every nutrient of every dog.",
+            "",
+            "Several scenarios are planned in one process, as many at a time as there are cores, and told in their order,"
+                    + " each in one line: file, household, cost a day, and within how much of the cheapest it is"
+                    + " proved to be, or what is wrong with it. What is wrong with one stops no other. With --json each"
+                    + " line is a document of models/plan.schema.json (JSON Lines)."
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:a plan that passed the audit",
@@ -35,10 +48,22 @@ import picocli.CommandLine.Mixin;
             "6:no plan was found in the time given",
             "7:the output could not be written"
         },
-        footerHeading = "%nExample:%n",
-        footer = {"  packpot plan scenarios/three-adults.json", "  packpot plan mine.json --json --out plan.json"})
+        footerHeading = "%nOf several scenarios the exit code is the worst: the first that came up of 1, 5, 3,"
+                + "%n6, 4, 0; with 7 the rest was not told.%n%nExample:%n",
+        footer = {
+            "  packpot plan scenarios/three-adults.json",
+            "  packpot plan mine.json --json --out plan.json",
+            "  packpot plan kennel/*.json --json > plans.jsonl"
+        })
 final class PlanCommand extends ScenarioCommand {
     private static final double CLASH_SECONDS = 15;
+
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "SCENARIO",
+            description = "further scenario files; --out takes the plan of one alone")
+    private final List<Path> further = new ArrayList<>();
 
     @Mixin
     private final SearchOptions search = new SearchOptions(0.1);
@@ -49,8 +74,12 @@ final class PlanCommand extends ScenarioCommand {
     @Override
     Integer answer() throws ScenarioException, OutputException {
         SolveLimits limits = limits(search.seconds(), search.gapPercent());
-        Solver solver = new Search();
         Knowledge knowledge = Knowledge.load();
+        return further.isEmpty() ? one(knowledge, limits) : several(knowledge, limits);
+    }
+
+    private int one(Knowledge knowledge, SolveLimits limits) throws ScenarioException, OutputException {
+        Solver solver = new Search();
         Household household = household(knowledge);
         Planner.Result result =
                 Progress.during("Planning", () -> new Planner(knowledge, solver).plan(household, limits));
@@ -86,5 +115,36 @@ final class PlanCommand extends ScenarioCommand {
                 () -> WhyNotReport.brief(household.name(), clash, scenario().toString()),
                 () -> WhyNotReport.briefJson(household.name(), clash));
         return ExitCode.NO_PLAN;
+    }
+
+    private int several(Knowledge knowledge, SolveLimits limits) throws OutputException {
+        if (toFile()) {
+            throw wrongUse(
+                    "--out takes the plan of one scenario, and here are " + (1 + further.size())
+                            + "; plan one alone, or send the lines into a file: packpot plan A.json B.json --json > plans.jsonl");
+        }
+        List<Path> files =
+                Stream.concat(Stream.of(scenario()), further.stream()).toList();
+        PlansReport report = new PlansReport(files.stream().map(Path::toString).toList(), json());
+        Tally tally = new Tally();
+        print(report::head, report::head);
+        new ManyPlans(knowledge, new Search(), limits, Math.min(CLASH_SECONDS, limits.seconds()), report)
+                .plan(files, answer -> {
+                    tally.add(answer);
+                    print(answer::text, answer::text);
+                });
+        String summary = tally.words() + ".";
+        if (json()) {
+            say(summary);
+        } else {
+            print(() -> "\n" + summary + "\n", () -> "");
+        }
+        if (!json() && tally.files(ExitCode.DONE) < files.size()) {
+            say("To read all that is wrong with one of them, plan it alone.");
+        }
+        if (tally.files(ExitCode.FAULT_OF_PROGRAM) > 0) {
+            say(Main.REPORT);
+        }
+        return tally.exitCode();
     }
 }

@@ -55,6 +55,16 @@ abstract class ScenarioCommand implements Callable<Integer> {
         return Scenarios.read(knowledge, scenario);
     }
 
+    /** Whether the result is for programs. */
+    final boolean json() {
+        return output.json();
+    }
+
+    /** Whether the result goes to a file and not to the terminal. */
+    final boolean toFile() {
+        return output.file() != null;
+    }
+
     /** Whether files of the user's are replaced. */
     final boolean overwrite() {
         return output.overwrite();

@@ -12,8 +12,8 @@ public record Fault(String path, String message) {
         return visible(path.isEmpty() ? message : path + ": " + message);
     }
 
-    /** What was read comes back to a terminal, so that nothing in it may steer the terminal. */
-    private static String visible(String text) {
+    /** A text with its control characters named: what was read comes back to a terminal, and may not steer it. */
+    public static String visible(String text) {
         StringBuilder shown = new StringBuilder();
         text.codePoints().forEach(c -> {
             if (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT) {

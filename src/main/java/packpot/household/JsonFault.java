@@ -7,6 +7,9 @@ import java.util.regex.Pattern;
 
 /** Says in plain words what a JSON parser stumbled over. */
 final class JsonFault {
+    /** The message for a number that is too large or too small to be written with an exponent. */
+    static final String EXPONENT = "Number exponent";
+
     private static final Map<String, String> WORDS = words();
 
     private static final Pattern TWICE = Pattern.compile("Duplicate [^']*'(?<field>[^']{1,60})'");
@@ -29,6 +32,7 @@ final class JsonFault {
         words.put("Invalid UTF-8", "it is not UTF-8 text; save it as UTF-8");
         words.put("String value length", "a text in it is too long");
         words.put("Number value length", "a number in it is too long");
+        words.put(EXPONENT, "a number in it has too many digits behind its \"e\"");
         words.put("was expecting comma", "a comma is missing before this place");
         return words;
     }

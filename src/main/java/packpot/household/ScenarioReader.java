@@ -1,6 +1,7 @@
 package packpot.household;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -272,11 +273,12 @@ public final class ScenarioReader {
                 .build();
         try (JsonParser parser = json.createParser(text)) {
             // Figures keep their digits, for whoever writes the scenario again.
-            JsonNode tree = JsonMapper.builder(json)
-                    .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-                    .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-                    .build()
-                    .readTree(parser);
+            JsonNode tree = tree(
+                    JsonMapper.builder(json)
+                            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+                            .build(),
+                    parser);
             if (tree == null || tree.isMissingNode()) {
                 throw one(
                         name,
@@ -301,6 +303,15 @@ public final class ScenarioReader {
             throw one(name, "is not valid JSON; " + where + JsonFault.words(e.getOriginalMessage()));
         } catch (IOException e) {
             throw one(name, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** A number whose exponent no number can have is told as other faults of the text are; the library does not. */
+    private static @Nullable JsonNode tree(JsonMapper mapper, JsonParser parser) throws IOException {
+        try {
+            return mapper.readTree(parser);
+        } catch (NumberFormatException e) {
+            throw new JsonParseException(parser, JsonFault.EXPONENT, parser.currentTokenLocation(), e);
         }
     }
 

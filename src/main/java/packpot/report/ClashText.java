@@ -27,6 +27,11 @@ final class ClashText {
                         + (clash.irreducible() ? "; without any one of them the others can:" : ":");
     }
 
+    /** The wishes in words, without the figures that can be reached. */
+    static List<String> wishes(Clash clash) {
+        return shown(clash).stream().map(ClashText::sentence).toList();
+    }
+
     /** The wishes with their figures, each on lines of its own. */
     static String items(Clash clash, String indent) {
         return items(clash, part -> true, indent);

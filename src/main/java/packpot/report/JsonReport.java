@@ -3,6 +3,7 @@ package packpot.report;
 import com.fasterxml.jackson.annotation.JsonAutoDetect;
 import com.fasterxml.jackson.annotation.PropertyAccessor;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
@@ -28,19 +29,32 @@ public final class JsonReport {
 
     /** A plan with the audit's verdict. */
     public static String plan(Plan plan, Verdict verdict) {
+        return of(data(plan, verdict));
+    }
+
+    static Map<String, Object> data(Plan plan, Verdict verdict) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("packpotPlan", FORMAT);
         root.put("auditPassed", verdict.passed());
         root.put("plan", plan);
         root.put("audit", verdict);
         root.put("disclaimer", Disclaimer.TEXT);
-        return of(root);
+        return root;
     }
 
     /** Anything made of records, lists, maps and plain values. */
     public static String of(Object value) {
+        return written(MAPPER.writer(), value);
+    }
+
+    /** The same in one line. */
+    static String line(Object value) {
+        return written(MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT), value);
+    }
+
+    private static String written(ObjectWriter writer, Object value) {
         try {
-            return MAPPER.writeValueAsString(value) + "\n";
+            return writer.writeValueAsString(value) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("cannot be written as JSON: " + e.getOriginalMessage(), e);
         }

@@ -189,12 +189,16 @@ public final class WhyNotReport {
 
     /** The first clash, for programs; the form of the command that plans. */
     public static String briefJson(String household, @Nullable Clash clash) {
+        return JsonReport.of(briefData(household, clash));
+    }
+
+    static Map<String, Object> briefData(String household, @Nullable Clash clash) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("packpotPlan", JsonReport.FORMAT);
         root.put("household", household);
         root.put("plan", null);
         root.put("clashes", ClashText.data(clash));
-        return JsonReport.of(root);
+        return root;
     }
 
     /** That there is a plan after all, for programs. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ScenarioFileTest {
     private static final ScenarioReader READER = new ScenarioReader(Scenarios.KNOWLEDGE, Scenarios.TODAY);
@@ -66,6 +67,14 @@ class ScenarioFileTest {
     @EnabledOnOs(OS.LINUX)
     void aSourceWithoutEndIsRefusedAtOnce() {
         assertTimeout(Duration.ofSeconds(2), () -> refused(Path.of("/dev/zero"), "is larger than 2 MB"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"9e99999999999", "0e-99999999999", "1e-2147483648"})
+    void aNumberWhoseExponentNoNumberCanHaveIsTold(String number) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("number.json"), "{'packpot': 1,\n'margin': ".replace('\'', '"') + number + "}");
+        refused(file, "is not valid JSON; line 2, column 11: a number in it has too many digits behind its \"e\"");
     }
 
     @Test
