@@ -41,7 +41,8 @@ class ManyHouseholdsBenchmark {
                 .toList();
         PlansReport report = new PlansReport(files.stream().map(Path::toString).toList(), true);
         ManyPlans plans = new ManyPlans(Demo.knowledge(), new Search(), LIMITS, LIMITS.seconds(), report);
-        System.out.println("| households | seconds | processor seconds | ran into the limit | heap, MB | whole process, MB |");
+        System.out.println(
+                "| households | seconds | processor seconds | ran into the limit | heap, MB | whole process, MB |");
         System.out.println("| --- | --- | --- | --- | --- | --- |");
         double[] heap = new double[PARTS];
         double seconds = 0;
