@@ -119,9 +119,9 @@ final class PlanCommand extends ScenarioCommand {
 
     private int several(Knowledge knowledge, SolveLimits limits) throws OutputException {
         if (toFile()) {
-            throw wrongUse(
-                    "--out takes the plan of one scenario, and here are " + (1 + further.size())
-                            + "; plan one alone, or send the lines into a file: packpot plan A.json B.json --json > plans.jsonl");
+            throw wrongUse("--out takes the plan of one scenario, and here are " + (1 + further.size())
+                    + "; plan one alone, or send the lines into a file:"
+                    + " packpot plan A.json B.json --json > plans.jsonl");
         }
         List<Path> files =
                 Stream.concat(Stream.of(scenario()), further.stream()).toList();

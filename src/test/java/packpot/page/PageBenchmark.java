@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import packpot.Demo;
 
 /**
- * How long it takes from a change, or from a file picked out of the list, to a plan on the screen, measured in the browser: {@code mvn -q test
- * -Dtest=PageBenchmark}. Not part of the ordinary tests.
+ * How long it takes from a change, or from a file picked out of the list, to a plan on the screen, measured in the browser:
+ * {@code mvn -q test -Dtest=PageBenchmark}. Not part of the ordinary tests.
  */
 @EnabledIfEnvironmentVariable(named = "PACKPOT_BROWSER", matches = ".+")
 class PageBenchmark {
