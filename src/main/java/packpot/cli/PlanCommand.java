@@ -48,8 +48,8 @@ import picocli.CommandLine.Parameters;
             "6:no plan was found in the time given",
             "7:the output could not be written"
         },
-        footerHeading = "%nOf several scenarios the exit code is the worst: the first that came up of 1, 5, 3,"
-                + "%n6, 4, 0; with 7 the rest was not told.%n%nExample:%n",
+        footerHeading = "%nOf several scenarios the exit code is that of the worst: the first that came up of%n"
+                + "1, 5, 3, 6, 4, 0. After 7 no more of them are told.%n%nExample:%n",
         footer = {
             "  packpot plan scenarios/three-adults.json",
             "  packpot plan mine.json --json --out plan.json",
@@ -119,9 +119,9 @@ final class PlanCommand extends ScenarioCommand {
 
     private int several(Knowledge knowledge, SolveLimits limits) throws OutputException {
         if (toFile()) {
-            throw wrongUse(
-                    "--out takes the plan of one scenario, and here are " + (1 + further.size())
-                            + "; plan one alone, or send the lines into a file: packpot plan A.json B.json --json > plans.jsonl");
+            throw wrongUse("--out takes the plan of one scenario, and here are " + (1 + further.size())
+                    + "; plan one alone, or send the lines into a file:"
+                    + " packpot plan A.json B.json --json > plans.jsonl");
         }
         List<Path> files =
                 Stream.concat(Stream.of(scenario()), further.stream()).toList();

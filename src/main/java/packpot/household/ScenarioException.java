@@ -19,7 +19,7 @@ public final class ScenarioException extends Exception {
     }
 
     private static String message(String file, List<Fault> faults) {
-        StringBuilder text = new StringBuilder(file)
+        StringBuilder text = new StringBuilder(Fault.visible(file))
                 .append(faults.size() == 1 ? " has a fault:" : " has " + faults.size() + " faults:");
         faults.forEach(fault -> text.append("\n  ").append(fault));
         return text.toString();

@@ -11,7 +11,7 @@ import packpot.household.Fault;
 import packpot.plan.Plan;
 import packpot.units.Show;
 
-/** Plans of many scenario files, a line each as soon as it is known: for people in 80 columns, or for programs in JSON Lines. */
+/** Plans of many scenario files, a line each: for people in 80 columns, or for programs in JSON Lines. */
 public final class PlansReport {
     private static final int MOST_FILE_COLUMNS = 28;
     private static final int FIGURE_COLUMNS = 9;

@@ -13,16 +13,17 @@ import org.junit.jupiter.api.io.TempDir;
 import packpot.Demo;
 
 /**
- * How long it takes from a change to a new plan on the screen, measured in the browser: {@code mvn -q test
- * -Dtest=PageBenchmark}. Not part of the ordinary tests.
+ * How long it takes from a change, or from a file picked out of the list, to a plan on the screen, measured in the browser:
+ * {@code mvn -q test -Dtest=PageBenchmark}. Not part of the ordinary tests.
  */
 @EnabledIfEnvironmentVariable(named = "PACKPOT_BROWSER", matches = ".+")
 class PageBenchmark {
     private static final int WARM_UP = 8;
+    private static final List<String> PICKED = List.of("three-adults", "tiny-freezer", "growing-puppy", "foster-home");
     /** Sets a field as a person does, and tells when a first and when the last plan of it has been painted. */
     private static final String CHANGE = """
-            const [path, value, done] = arguments;
-            const field = document.querySelector(`[data-path="${path}"]`);
+            const [selector, value, done] = arguments;
+            const field = document.querySelector(selector);
             const times = {};
             const begun = performance.now();
             const listener = (e) => requestAnimationFrame(() => requestAnimationFrame(() => {
@@ -68,6 +69,32 @@ class PageBenchmark {
         }
     }
 
+    /** Each file is picked once, as a person begins: the first by a program that has planned nothing yet. */
+    @Test
+    void fromAFilePickedOutOfTheListToItsPlanOnTheScreen(@TempDir Path folder) throws Exception {
+        for (String name : PICKED) {
+            Files.copy(Demo.file(name), folder.resolve(name + ".json"));
+        }
+        try (PageServer server = PageServer.start(folder, 0, Demo.knowledge());
+                Browser page = Browser.start(false)) {
+            page.open(server.address(null).toString());
+            page.await("the list", () -> page.all("#file option").size() > PICKED.size());
+            for (String name : PICKED) {
+                Map<?, ?> times = (Map<?, ?>) page.scriptLater(CHANGE, "#file", name + ".json");
+                System.out.printf(
+                        Locale.ROOT,
+                        "picked %-16s first plan, checked %5.0f ms, proved plan %5.0f ms%n",
+                        name,
+                        ((Number) times.get("first")).doubleValue(),
+                        ((Number) times.get("last")).doubleValue());
+            }
+        }
+    }
+
+    private static String field(String path) {
+        return "[data-path=\"" + path + "\"]";
+    }
+
     private static void measure(Browser page, String address) throws Exception {
         long opened = System.nanoTime();
         page.open(address);
@@ -79,12 +106,12 @@ class PageBenchmark {
                 + ".reduce((sum, each) => sum + each.transferSize, 0)");
         System.out.printf(Locale.ROOT, "sent to the page, first plan included: %s bytes%n", weight);
         for (int i = 0; i < WARM_UP; i++) {
-            page.scriptLater(CHANGE, "dogs[0].weight", (60 + i) + " lb");
+            page.scriptLater(CHANGE, field("dogs[0].weight"), (60 + i) + " lb");
         }
         List<Double> first = new ArrayList<>();
         List<Double> last = new ArrayList<>();
         for (String[] change : CHANGES) {
-            Map<?, ?> times = (Map<?, ?>) page.scriptLater(CHANGE, change[0], change[1]);
+            Map<?, ?> times = (Map<?, ?>) page.scriptLater(CHANGE, field(change[0]), change[1]);
             first.add(((Number) times.get("first")).doubleValue());
             last.add(((Number) times.get("last")).doubleValue());
             System.out.printf(
