@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -36,6 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import packpot.Demo;
+import packpot.KennelScenarios;
 import packpot.report.JsonReport;
 
 /** The server of the page as programs meet it: who is let in, what is saved, and that its plans are the command line's. */
@@ -376,18 +376,9 @@ class PageServerTest {
                 .contains("sandbox");
     }
 
-    /** Sixty dogs: nobody waits for the end of that search. */
+    /** As many dogs as are still planned each for itself, and many foods: nobody waits for the end of that search. */
     private static String slow() throws IOException {
-        ObjectNode home = (ObjectNode) JSON.readTree(Files.readString(Demo.file("foster-home")));
-        ArrayNode dogs = (ArrayNode) home.get("dogs");
-        int own = dogs.size();
-        for (int i = 0; i < 55; i++) {
-            dogs.add(((ObjectNode) dogs.get(i % own)).deepCopy().put("name", "Dog " + i));
-        }
-        ObjectNode kitchen = (ObjectNode) home.get("kitchen");
-        kitchen.put("pot", "2000 l").put("mostBags", 1000).put("mostPotLoads", 20);
-        kitchen.putObject("freezer").put("volume", "9000 l").put("kind", "chest");
-        return home.toString();
+        return Files.readString(KennelScenarios.file(24, 150));
     }
 
     private CompletableFuture<String> slowPlan() throws IOException {
@@ -404,6 +395,7 @@ class PageServerTest {
     void theNewestQuestionOfAPageEndsTheOneBefore() throws Exception {
         CompletableFuture<String> first = slowPlan();
         Thread.sleep(700);
+        assertThat(first).isNotDone();
         List<JsonNode> second = lines("plan", home());
         assertThat(line(second, "plan").path("plan").asText()).isNotEmpty();
         assertThat(first.join()).contains("\"cancelled\":true").doesNotContain("\"plan\":");
@@ -413,6 +405,7 @@ class PageServerTest {
     void whatIsCancelledEnds() throws Exception {
         CompletableFuture<String> answer = slowPlan();
         Thread.sleep(700);
+        assertThat(answer).isNotDone();
         ask("POST", "/api/cancel?page=" + PAGE + "-plan", "");
         assertThat(answer.join()).contains("\"cancelled\":true");
     }
