@@ -13,9 +13,7 @@ import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
 import packpot.needs.Needs;
-import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
-import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
@@ -30,14 +28,14 @@ final class PotBounds {
 
     private final Household household;
     private final Knowledge knowledge;
-    private final Solver solver;
+    private final RationPlanner planner;
     private final Map<Pot, Double> quick = new ConcurrentHashMap<>();
     private final Map<Pot, Close> close = new HashMap<>();
 
     PotBounds(Household household, Knowledge knowledge, Solver solver) {
         this.household = household;
         this.knowledge = knowledge;
-        this.solver = solver;
+        this.planner = new RationPlanner(knowledge, solver);
     }
 
     /**
@@ -109,17 +107,7 @@ final class PotBounds {
 
     private double relaxed(Pot pot, SolveLimits limits) {
         Household some = byWeight(pot);
-        Needs needs = Needs.of(some, knowledge);
-        Solution relaxed = solver.solve(
-                RationModel.of(some, knowledge, needs, RationPlanner.sharesByNeed(needs))
-                        .linearModel()
-                        .relaxed(),
-                limits);
-        return switch (relaxed.status()) {
-            case OPTIMAL -> relaxed.bound() - freeSupplements(some);
-            case INFEASIBLE -> Double.POSITIVE_INFINITY;
-            case FEASIBLE, UNBOUNDED, UNKNOWN -> 0;
-        };
+        return planner.costsAtLeast(some, Needs.of(some, knowledge), limits) - freeSupplements(some);
     }
 
     private Close searched(Pot pot, SolveLimits limits) {
@@ -128,8 +116,7 @@ final class PotBounds {
             return new Close(atLeast, null);
         }
         Household some = byWeight(pot);
-        RationPlanner.Outcome outcome =
-                new RationPlanner(knowledge, solver).plan(some, Needs.of(some, knowledge), limits);
+        RationPlanner.Outcome outcome = planner.plan(some, Needs.of(some, knowledge), limits);
         if (outcome instanceof RationPlanner.Outcome.Found found) {
             return new Close(Math.max(atLeast, found.amounts().bound() - freeSupplements(some)), found);
         }

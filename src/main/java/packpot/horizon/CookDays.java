@@ -96,8 +96,8 @@ final class CookDays {
     }
 
     /**
-     * Where there is a batch for some days and none for more, there is none for still more: it is too large. That there is none
-     * for few days says nothing, since doses and least amounts are too coarse for a small batch.
+     * Where there is a batch for some days and none for more, it is taken for too large, and still more days are not tried. That
+     * there is none for few days says nothing, since doses and least amounts are too coarse for a small batch.
      */
     private boolean isTooLong(int from, int step) {
         boolean foundOne = false;

@@ -12,9 +12,7 @@ import packpot.household.PantryItem;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
 import packpot.plan.Amounts;
-import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
-import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
@@ -32,7 +30,6 @@ import packpot.solver.Solver;
 final class SharedPacks {
     private final Household household;
     private final Knowledge knowledge;
-    private final Solver solver;
     private final RationPlanner planner;
     /** The latest ration, from which the search for the next one begins. */
     private final Map<Way, RationPlanner.Outcome.Found> latest = new ConcurrentHashMap<>();
@@ -43,7 +40,6 @@ final class SharedPacks {
     SharedPacks(Household household, Knowledge knowledge, Solver solver) {
         this.household = household;
         this.knowledge = knowledge;
-        this.solver = solver;
         this.planner = new RationPlanner(knowledge, solver);
     }
 
@@ -158,20 +154,8 @@ final class SharedPacks {
     double relaxedByWeight(Household then, SolveLimits limits) {
         Needs needs = Needs.of(then, knowledge);
         Household pooled = pooledByWeight(then);
-        return relaxed.computeIfAbsent(Key.of(Way.BY_WEIGHT, pooled, needs), key -> relaxed(pooled, needs, limits));
-    }
-
-    private double relaxed(Household pooled, Needs needs, SolveLimits limits) {
-        Solution relaxed = solver.solve(
-                RationModel.of(pooled, knowledge, needs, RationPlanner.sharesByNeed(needs))
-                        .linearModel()
-                        .relaxed(),
-                limits);
-        return switch (relaxed.status()) {
-            case OPTIMAL -> Math.max(0, relaxed.bound());
-            case INFEASIBLE -> Double.POSITIVE_INFINITY;
-            case FEASIBLE, UNBOUNDED, UNKNOWN -> 0;
-        };
+        return relaxed.computeIfAbsent(
+                Key.of(Way.BY_WEIGHT, pooled, needs), key -> Math.max(0, planner.costsAtLeast(pooled, needs, limits)));
     }
 
     private static Household pooledByWeight(Household then) {

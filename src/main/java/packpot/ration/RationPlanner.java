@@ -195,6 +195,20 @@ public final class RationPlanner {
         return best;
     }
 
+    /** No ration costs less, fractions taken for whole numbers; infinite when there is none. Quick. */
+    public double costsAtLeast(Household household, Needs needs, SolveLimits limits) {
+        Solution relaxed = solver.solve(
+                RationModel.of(household, knowledge, needs, sharesByNeed(needs))
+                        .linearModel()
+                        .relaxed(),
+                limits);
+        return switch (relaxed.status()) {
+            case OPTIMAL -> relaxed.bound();
+            case INFEASIBLE -> Double.POSITIVE_INFINITY;
+            case FEASIBLE, UNBOUNDED, UNKNOWN -> 0;
+        };
+    }
+
     /** The shares when no addition carries energy. */
     public static Map<DogNeed, Double> sharesByNeed(Needs needs) {
         Map<DogNeed, Double> shares = new LinkedHashMap<>();
