@@ -141,7 +141,10 @@ public final class CalendarCheck {
         Freezer freezer = household.kitchen().freezer();
         if (freezer != null) {
             double free = (freezer.ratedMl() * freezer.usableShare() - freezer.takenMl()) * freezer.packingShare();
-            double taken = store.frozen() * household.kitchen().bagUsableMl();
+            double mlPerBag = plan.batch().cookedGrams()
+                    / household.kitchen().mixDensityGramsPerMl()
+                    / plan.batch().bags();
+            double taken = store.frozen() * mlPerBag;
             if (taken > free + 1) {
                 find(
                         date,

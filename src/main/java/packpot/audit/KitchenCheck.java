@@ -93,7 +93,7 @@ final class KitchenCheck {
         Double stated = batch.freezerMl();
         if (freezer != null) {
             double free = freezer.ratedMl() * freezer.usableShare() - freezer.takenMl();
-            double taken = batch.bagsFrozen() * kitchen.bagUsableMl() / freezer.packingShare();
+            double taken = batch.bagsFrozen() * (ml / batch.bags()) / freezer.packingShare();
             Double statedFree = batch.freezerFreeMl();
             if (statedFree == null || Math.abs(statedFree - free) > 1) {
                 find("freezer", "free are %.0f ml, the plan says another figure", free);

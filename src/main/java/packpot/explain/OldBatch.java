@@ -14,7 +14,6 @@ import packpot.dog.Dog;
 import packpot.household.Avoidance;
 import packpot.household.Freezer;
 import packpot.household.Household;
-import packpot.household.Kitchen;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
 import packpot.household.Recipe;
@@ -214,14 +213,14 @@ final class OldBatch {
         if (freezer == null) {
             return;
         }
-        Kitchen kitchen = old.household().kitchen();
+        double mlPerBag = plan.batch().millilitresPerBag();
         double portions =
                 plan.dogs().stream().mapToDouble(Plan.DogPlan::potGramsInBatch).sum();
         int left = (int) Math.ceil(plan.batch().bags() * leftGrams() / portions - CLOSE);
         int frozen = Math.min(plan.batch().bagsFrozen(), left);
-        int room = (int) Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl() + CLOSE);
+        int room = (int) Math.floor(freezer.freeForFoodMl() / mlPerBag + CLOSE);
         if (frozen > room) {
-            double takes = frozen * kitchen.bagUsableMl() / freezer.packingShare();
+            double takes = frozen * mlPerBag / freezer.packingShare();
             double free = freezer.freeForFoodMl() / freezer.packingShare();
             warnings.add("the freezer does not hold the old batch: its " + frozen + " frozen bags take "
                     + Show.volume(takes, now.units()) + ", and " + Show.volume(free, now.units()) + " are free, for "

@@ -9,7 +9,7 @@ import packpot.plan.Plan;
  *
  * @param shared bags, each for all dogs
  * @param perDog bags, each for one dog: none holds more than the dog eats while an opened bag keeps
- * @param freezerHolds bags that fit the freezer's room; the largest whole number where nothing limits it
+ * @param freezerHolds bags for one dog each, filled as they are on average, that fit the freezer's room; the largest whole number where nothing limits it
  */
 public record BagPlan(int shared, int perDog, int freezerHolds) {
 
@@ -29,7 +29,7 @@ public record BagPlan(int shared, int perDog, int freezerHolds) {
         Freezer freezer = kitchen.freezer();
         int holds = freezer == null
                 ? Integer.MAX_VALUE
-                : (int) Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl() + 1e-9);
+                : (int) Math.floor(freezer.freeForFoodMl() / (plan.batch().millilitres() / perDog) + 1e-9);
         return new BagPlan(plan.batch().bags(), perDog, holds);
     }
 

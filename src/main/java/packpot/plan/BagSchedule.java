@@ -67,7 +67,7 @@ record BagSchedule(int thawDays, List<Bag> bags, int perNight, boolean hurried) 
             }
         }
         int mostDays = (int) figures.number("fridgeDaysMax");
-        for (int room = room(kitchen); toFreeze.size() > room; ) {
+        for (int room = room(batch, kitchen); toFreeze.size() > room; ) {
             int next = toFreeze.get(0);
             if (spans.get(next)[0] == NEVER || spans.get(next)[1] > mostDays) {
                 break;
@@ -104,11 +104,11 @@ record BagSchedule(int thawDays, List<Bag> bags, int perNight, boolean hurried) 
     }
 
     /** Bags that the freezer has room for. */
-    private static int room(Kitchen kitchen) {
+    private static int room(Plan.Batch batch, Kitchen kitchen) {
         Freezer freezer = kitchen.freezer();
         return freezer == null
                 ? Integer.MAX_VALUE
-                : (int) Math.floor(freezer.freeForFoodMl() / kitchen.bagUsableMl() + 1e-9);
+                : (int) Math.floor(freezer.freeForFoodMl() / batch.millilitresPerBag() + 1e-9);
     }
 
     private static int perNight(Plan.Batch batch, @Nullable Freezer freezer, KitchenFigures figures) {

@@ -26,7 +26,7 @@ public final class BatchReckoning {
                 cookedGrams / bags,
                 frozen,
                 kitchen.fridgeDays(),
-                freezer == null ? null : frozen * kitchen.bagUsableMl() / freezer.packingShare(),
+                freezer == null ? null : frozen * (ml / bags) / freezer.packingShare(),
                 freezer == null ? null : freezer.freeForFoodMl() / freezer.packingShare(),
                 cookedGrams - eaten);
     }

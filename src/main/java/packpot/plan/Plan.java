@@ -171,7 +171,8 @@ public record Plan(
      * @param potLoads times that the pot is filled; null when no pot is given
      * @param bags in all, of which those of the first days stay in the fridge
      * @param bagsFrozen that go into the freezer on the cook day
-     * @param freezerMl that they take, air between them included; null without a freezer
+     * @param freezerMl that they take, air between them included: a bag that is not full lies flatter; null without a
+     *     freezer
      * @param spareGrams of cooked food beyond all portions
      */
     public record Batch(
@@ -185,7 +186,12 @@ public record Plan(
             int fridgeDays,
             @Nullable Double freezerMl,
             @Nullable Double freezerFreeMl,
-            double spareGrams) {}
+            double spareGrams) {
+        /** What one bag really holds. */
+        public double millilitresPerBag() {
+            return millilitres / bags;
+        }
+    }
 
     /**
      * What it costs.

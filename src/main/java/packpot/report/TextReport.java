@@ -236,6 +236,7 @@ public final class TextReport {
             text.append("  pot: filled ").append(count(loads, "time")).append('\n');
         }
         int inFridge = batch.bags() - batch.bagsFrozen();
+        double daysPerBag = Math.round(10.0 * plan.days() / batch.bags()) / 10.0;
         text.append("  ")
                 .append(count(batch.bags(), "bag"))
                 .append(" (")
@@ -243,14 +244,17 @@ public final class TextReport {
                 .append("), ")
                 .append(Show.grams(batch.gramsPerBag()))
                 .append(" in each, one for ")
-                .append(Show.number(Math.round(10.0 * plan.days() / batch.bags()) / 10.0))
-                .append(" days of all dogs\n  ")
+                .append(Show.number(daysPerBag))
+                .append(daysPerBag == 1 ? " day" : " days")
+                .append(" of all dogs\n  ")
                 .append(inFridge)
-                .append(" stay in the fridge for the first ")
+                .append(inFridge == 1 ? " stays" : " stay")
+                .append(" in the fridge for the first ")
                 .append(count(batch.fridgeDays(), "day"))
                 .append(", ")
                 .append(batch.bagsFrozen())
-                .append(" go into the freezer\n");
+                .append(batch.bagsFrozen() == 1 ? " goes" : " go")
+                .append(" into the freezer\n");
         Double taken = batch.freezerMl();
         Double free = batch.freezerFreeMl();
         if (taken != null && free != null) {

@@ -168,11 +168,11 @@ class CalendarCheckTest {
         FeedingCalendar.Day fullest = GOOD.ledger().stream()
                 .max(Comparator.comparingInt(FeedingCalendar.Day::freezerBags))
                 .orElseThrow();
-        int ml = 750 * fullest.freezerBags();
+        double ml = fullest.freezerBags() * TINY.plan().batch().cookedGrams() / 0.95 / 17;
         assertThat(check(TINY.plan(), withFreeMl(ml - 0.99), GOOD)).isEmpty();
         assertThat(check(TINY.plan(), withFreeMl(ml - 1.1), GOOD))
-                .contains("%s: %d bags take %d ml of the freezer, %d ml are free for food; cook for fewer days"
-                        .formatted(fullest.date(), fullest.freezerBags(), ml, ml - 1));
+                .contains("%s: %d bags take %.0f ml of the freezer, %.0f ml are free for food; cook for fewer days"
+                        .formatted(fullest.date(), fullest.freezerBags(), ml, ml - 1.1));
     }
 
     private static Household withFreeMl(double free) {

@@ -30,7 +30,7 @@ class StatedFiguresTest {
             figures.add(figure(
                     "batch." + mass, HUNDREDTH_GRAM + 1e-6 * stated, what + ": is %1$.2f, the plan says %2$.2f"));
         }
-        figures.add(figure("batch.freezerMl", 1, "freezer: 13 bags take 16250 ml, free are 16500 ml"));
+        figures.add(figure("batch.freezerMl", 1, "freezer: 13 bags take 15767 ml, free are 16500 ml"));
         figures.add(figure("batch.freezerFreeMl", 1, "freezer: free are 16500 ml, the plan says another figure"));
         figures.add(figure("cost.atTheTill", CENT, "cost: at the till is %1$.2f, the plan says %2$.2f"));
         figures.add(figure("cost.ofTheBatch", CENT, "cost: of the batch is %1$.2f, the plan says %2$.2f"));

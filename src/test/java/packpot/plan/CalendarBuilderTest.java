@@ -100,7 +100,7 @@ class CalendarBuilderTest {
         assertThat(CalendarCheck.check(TINY.plan(), household, Demo.knowledge(), calendar))
                 .singleElement()
                 .asString()
-                .contains("14 bags take 10500 ml of the freezer", "cook for fewer days");
+                .contains("14 bags take 10188 ml of the freezer", "cook for fewer days");
     }
 
     @Test
