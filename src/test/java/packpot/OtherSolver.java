@@ -20,11 +20,16 @@ final class OtherSolver {
 
     /** Writes a model, reads it back and solves it within a thousandth, with or without its whole numbers. */
     static Optimisation.Result solve(LinearModel<?> model, boolean relaxed) {
+        return solve(model, relaxed, SECONDS);
+    }
+
+    /** The same with a limit of time. */
+    static Optimisation.Result solve(LinearModel<?> model, boolean relaxed, int seconds) {
         ExpressionsBasedModel read = read(MpsWriter.write(model, "model"));
         if (relaxed) {
             read.relax();
         }
-        CalendarDateDuration longest = new CalendarDateDuration(SECONDS, CalendarDateUnit.SECOND);
+        CalendarDateDuration longest = new CalendarDateDuration(seconds, CalendarDateUnit.SECOND);
         read.options.abort(longest);
         read.options.suffice(longest);
         read.options.integer(IntegerStrategy.newConfigurable().withGapTolerance(NumberContext.of(DIGITS_OF_GAP)));
