@@ -163,7 +163,7 @@ final class ByHand {
         return new DogNeed(
                 1,
                 dog,
-                new EnergyNeed(LifeStage.ADULT, kcalPerDay, Sentence.of("by hand"), "memory", "TRADE"),
+                new EnergyNeed(LifeStage.ADULT, kcalPerDay, Sentence.of("energy.vet"), "owner", "OWNER"),
                 kcalPerDay,
                 0,
                 DAYS,
@@ -204,6 +204,21 @@ final class ByHand {
     }
 
     static final Shape ANY_SHAPE = new Shape(List.of(), 1, 0, 10, 6, 3, 6, 0.1, 0.1, 0, 0, Set.of(FoodGroup.OIL), 1);
+
+    /** The usual model of these dogs and foods. */
+    static Build build(Household household, Needs needs) {
+        return Tiny.whole(new Build(household, Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs)));
+    }
+
+    /** The model in which limits are rows. */
+    static Build rows(Household household, Needs needs) {
+        return Tiny.whole(new Build(household, Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs), true));
+    }
+
+    /** The same food, of which so much is left once cooked. */
+    static PantryItem yielding(PantryItem item, double cookedPerGram) {
+        return item.prepared(new Preparation("cooked", "cooked", cookedPerGram, Map.of(), "TRADE"), item.place());
+    }
 
     static Needs needs(DogNeed... dogs) {
         return new Needs(List.of(dogs));
