@@ -178,10 +178,9 @@ final class DogRows {
                 build.knowledge.nutrients().ratio(requirement.limit().nutrient());
         boolean most = requirement.limit().kind() == Limit.Kind.MAXIMUM;
         double reserve = build.rules().roundingReserve();
-        double limit = requirement.per1000Kcal()
-                * (most ? 1 - reserve : (1 + reserve) * (1 + build.rules().margin()));
+        double held = most ? 1 - reserve : (1 + reserve) * (1 + build.rules().margin());
         Expression difference = build.dogNutrient(dog, ratio.numerator(), most)
-                .add(-limit, build.dogNutrient(dog, ratio.denominator(), !most));
+                .add(-held * requirement.per1000Kcal(), build.dogNutrient(dog, ratio.denominator(), !most));
         String words = words(dog, ratio.label(), requirement, ": 1");
         Wish wish = wish(Wish.Kind.RATIO, dog, ratio.label(), words, dog.kcalPerBatch() / 1000);
         var row =
@@ -192,8 +191,7 @@ final class DogRows {
                 requirement.per1000Kcal(),
                 ": 1",
                 most ? step : -step,
-                new Expression()
-                        .add(-(most ? 1 - reserve : 1 + reserve), build.dogNutrient(dog, ratio.denominator(), !most)));
+                new Expression().add(-held, build.dogNutrient(dog, ratio.denominator(), !most)));
     }
 
     private static Variable dogKcal(Build build, DogNeed dog) {

@@ -83,9 +83,10 @@ class LeverTest {
     @Test
     void unmovedTheModelStays() {
         Build build = Tiny.build(budget(40));
-        for (Lever lever : build.levers) {
-            assertSame(lever.moved(new Variant<>(build.model), lever.figure()).model(), build.model);
-        }
+        Variant<Wish> variant = new Variant<>(build.model);
+        build.levers.forEach(
+                lever -> assertThat(lever.moved(variant, lever.figure())).isSameAs(variant));
+        assertSame(variant.model(), build.model);
     }
 
     /** What a step up does to the row of a limit loosens an upper limit and tightens a lower one, whatever the kind. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +26,7 @@ import packpot.search.Search;
 import packpot.solver.SolveLimits;
 
 /** Dogs alike taken as one, against the model that has every dog for itself. */
+@Tag("demos")
 class ManyDogsTest {
     private static final SolveLimits LIMITS = new SolveLimits(5, 0.001);
     private static final int GENERATED = 40;

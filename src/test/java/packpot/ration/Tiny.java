@@ -47,7 +47,11 @@ final class Tiny {
 
     /** A model with all of its families. */
     static Build build(Household household) {
-        Build build = start(household);
+        return whole(start(household));
+    }
+
+    /** Adds all families. */
+    static Build whole(Build build) {
         PotRows.add(build);
         BowlRows.add(build);
         DogRows.add(build);
