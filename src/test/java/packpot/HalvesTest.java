@@ -9,6 +9,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,12 +25,15 @@ import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
 import packpot.solver.Solution;
 import packpot.solver.SolveLimits;
+import packpot.solver.SolverException;
 
 /**
  * A second solver, in pure Java, searches the whole models of the demos and of generated households. It finds no plan of most of
- * them by itself in a minute, but says of all that have none that they have none. Where there is one it is given half of
- * our plan: which foods and additions there are, to seek packs, doses and bags for; and those, to seek foods for. Neither
- * half may come out cheaper than our bound allows, nor dearer than our plan.
+ * them by itself in a minute, but says of nearly all that have none that they have none. Where there is one it is given half
+ * of our plan: which foods and additions there are, to seek packs, doses and bags for; and those, to seek foods for. Nothing
+ * that it finds may be cheaper than our bound allows, and where it calls something the optimum that is to be our plan's cost.
+ * It is wrong now and then: it says that nothing lies in a model in which our plan lies, or stops at a dearer one. That is
+ * counted, our plan being held to every row of the model, and must stay rare.
  *
  * <p>The ordinary run takes every twentieth household. {@code mvn -q test -Dtest=HalvesTest -Dhalves=all} takes all of them.
  */
@@ -38,12 +44,6 @@ class HalvesTest {
     private static final SolveLimits LIMITS = new SolveLimits(30, Demo.GAP);
     /** Relative; both solvers let rows be broken by some 1e-7 of themselves. */
     private static final double SAME = 1e-5;
-
-    /**
-     * The second solver says of these models, in which our plan lies, that nothing does. glpsol has a solution of each, as we
-     * have; should this fail, a later version of the library has mended it.
-     */
-    private static final List<String> OTHER_IS_WRONG = List.of("household-016.json");
 
     private static final Map<Asked, Integer> ASKED = new HashMap<>();
 
@@ -65,16 +65,21 @@ class HalvesTest {
         LinearModel<?> model = model(Demo.read(Demo.text(file)));
         Solution ours = new SharedSolver().solve(model, LIMITS);
         if (!ours.hasValues()) {
-            Optimisation.Result theirs = OtherSolver.solve(model, false, SECONDS);
-            count("no plan", theirs);
-            assertThat(theirs.getState().isFeasible()).isFalse();
+            Optional<Double> theirs = cost("the whole", model, Double.NaN);
+            if (ours.status() == Solution.Status.INFEASIBLE) {
+                assertThat(theirs).isEmpty();
+            }
             return;
         }
-        half("packs, doses and bags", file, model, ours, true);
-        half("foods and additions", file, model, ours, false);
+        double[] values =
+                ours.values().stream().mapToDouble(Double::doubleValue).toArray();
+        model.check(values);
+        assertThat(ours.objective()).isCloseTo(model.objective().value(values), within(SAME * ours.objective()));
+        half("packs, doses and bags", model, ours, true);
+        half("foods and additions", model, ours, false);
     }
 
-    private static void half(String what, Path file, LinearModel<?> model, Solution ours, boolean choicesAreOurs) {
+    private static void half(String what, LinearModel<?> model, Solution ours, boolean choicesAreOurs) {
         Map<Integer, Double> fixed = new HashMap<>();
         for (Variable v : model.variables()) {
             boolean choice = v.lower() >= 0 && v.upper() <= 1;
@@ -82,23 +87,40 @@ class HalvesTest {
                 fixed.put(v.index(), (double) Math.round(ours.value(v)));
             }
         }
-        Optimisation.Result theirs = OtherSolver.solve(model.withFixed(fixed), false, SECONDS);
-        count(what, theirs);
-        if (OTHER_IS_WRONG.contains(String.valueOf(file.getFileName()))) {
-            return;
-        }
-        assertThat(theirs.getState()).as(what).isNotEqualTo(Optimisation.State.INFEASIBLE);
-        if (theirs.getState().isFeasible()) {
-            assertThat(theirs.getValue()).as(what).isGreaterThanOrEqualTo(ours.bound() * (1 - SAME));
-        }
-        if (theirs.getState().isOptimal()) {
-            // Within its gap and ours.
-            assertThat(theirs.getValue()).as(what).isCloseTo(ours.objective(), within(2 * Demo.GAP * ours.objective()));
-        }
+        cost(what, model.withFixed(fixed), ours.objective())
+                .ifPresent(cost -> assertThat(cost).as(what).isGreaterThanOrEqualTo(ours.bound() * (1 - SAME)));
     }
 
-    private static void count(String what, Optimisation.Result theirs) {
-        ASKED.merge(new Asked(what, theirs.getState().name()), 1, Integer::sum);
+    /** What the second solver's solution costs, if it has one that keeps to every row. */
+    private static Optional<Double> cost(String what, LinearModel<?> model, double ourCost) {
+        Optimisation.Result theirs;
+        try {
+            theirs = OtherSolver.solve(model, false, SECONDS);
+        } catch (StackOverflowError e) {
+            count(what, "its stack is full");
+            return Optional.empty();
+        }
+        Optimisation.State state = theirs.getState();
+        boolean dearer = theirs.getValue() > ourCost * (1 + 2 * Demo.GAP);
+        boolean wrong = state == Optimisation.State.INFEASIBLE ? !Double.isNaN(ourCost) : state.isOptimal() && dearer;
+        count(what, wrong ? "wrong: " + state.name() : state.name());
+        if (!state.isFeasible()) {
+            return Optional.empty();
+        }
+        double[] values = IntStream.range(0, model.variables().size())
+                .mapToDouble(theirs::doubleValue)
+                .toArray();
+        try {
+            model.check(values);
+        } catch (SolverException e) {
+            count(what, "breaks a row");
+            return Optional.empty();
+        }
+        return Optional.of(theirs.getValue());
+    }
+
+    private static void count(String what, String end) {
+        ASKED.merge(new Asked(what, end), 1, Integer::sum);
     }
 
     private static LinearModel<?> model(Household household) {
@@ -112,11 +134,24 @@ class HalvesTest {
         ASKED.entrySet().stream()
                 .map(e -> String.format(
                         Locale.ROOT,
-                        "%-24s %-10s %d",
+                        "%-24s %-20s %d",
                         e.getKey().what(),
                         e.getKey().end(),
                         e.getValue()))
                 .sorted()
                 .forEach(System.out::println);
+        long agreed = count(end -> end.equals("OPTIMAL"));
+        long wrong = count(end -> end.startsWith("wrong"));
+        // A comparison with hardly anything to compare with would say nothing.
+        assertThat(agreed)
+                .isGreaterThan(ASKED.values().stream().mapToInt(n -> n).sum() / 4);
+        assertThat(wrong).isLessThan(agreed / 10 + 1);
+    }
+
+    private static long count(Predicate<String> which) {
+        return ASKED.entrySet().stream()
+                .filter(e -> which.test(e.getKey().end()))
+                .mapToInt(Map.Entry::getValue)
+                .sum();
     }
 }

@@ -27,6 +27,12 @@ public record Amounts(
         boolean proved,
         double solveSeconds) {
 
+    /** The same amounts, where more is known of what no plan costs less than. */
+    public Amounts boundedBy(double otherBound, double gap) {
+        boolean within = cost - otherBound <= gap * Math.abs(cost);
+        return new Amounts(shares, potGrams, doses, cost, otherBound, within, solveSeconds);
+    }
+
     /** The same amounts of the same foods for the same dogs, as another household or another day has them. */
     public Amounts of(List<PantryItem> pantry, List<DogNeed> needs) {
         Map<String, PantryItem> items = new HashMap<>();

@@ -30,7 +30,9 @@ import packpot.solver.Solver;
  */
 final class ManyDogs {
     /** Fewer are planned at one go, to the last cent. */
-    private static final int MANY = 25;
+    private static final int MANY = 12;
+    /** So many or more, each for itself, are more than a search of seconds gets anywhere with. */
+    private static final int TOO_MANY_ALONE = 25;
 
     private static final int MOST_ROUNDS = 30;
     /** Of the dogs that find no doses, so many more stand for themselves. */
@@ -61,6 +63,11 @@ final class ManyDogs {
 
     static boolean are(Needs needs) {
         return needs.dogs().size() >= MANY;
+    }
+
+    /** Whether there is nothing to be gained by planning each dog for itself afterwards. */
+    static boolean areTooManyAlone(Needs needs) {
+        return needs.dogs().size() >= TOO_MANY_ALONE;
     }
 
     /** Dogs alike, in the place of each group that stands for them. */

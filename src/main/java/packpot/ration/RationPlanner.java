@@ -32,6 +32,10 @@ public final class RationPlanner {
     /** A plan that stands for a moment alone may cost a little more than need be. */
     private static final double FIRST_GAP = 0.02;
 
+    /** What is left is for a better bound, and a plan that is a little cheaper. */
+    private static final double SHARE_OF_TIME_TOGETHER = 0.8;
+
+    private static final double LEAST_SECONDS = 0.1;
     private static final double START_GAP = 5e-3;
 
     private static final double START_SECONDS = 1;
@@ -91,20 +95,58 @@ public final class RationPlanner {
             SolveLimits limits,
             @Nullable Goal goal,
             Outcome.@Nullable Found similar) {
-        if (goal == null && ManyDogs.are(needs)) {
-            return new ManyDogs(household, knowledge, solver, this).plan(needs, limits);
+        return goal == null && ManyDogs.are(needs)
+                ? many(household, needs, limits)
+                : each(household, needs, limits, goal, similar);
+    }
+
+    /** Dogs alike taken together; where that leaves a gap, each for itself in the time that is left, with those foods first. */
+    private Outcome many(Household household, Needs needs, SolveLimits limits) {
+        long started = System.nanoTime();
+        ManyDogs many = new ManyDogs(household, knowledge, solver, this);
+        if (ManyDogs.areTooManyAlone(needs)) {
+            return many.plan(needs, limits);
         }
+        Outcome together =
+                many.plan(needs, new SolveLimits(SHARE_OF_TIME_TOGETHER * limits.seconds(), limits.relativeGap()));
+        Outcome.Found found = together instanceof Outcome.Found some ? some : null;
+        if (found == null
+                ? ((Outcome.None) together).provedImpossible()
+                : found.amounts().proved()) {
+            return together;
+        }
+        double left = Math.max(LEAST_SECONDS, limits.seconds() - (System.nanoTime() - started) / 1e9);
+        Outcome alone = each(household, needs, new SolveLimits(left, limits.relativeGap()), null, found);
+        if (found == null) {
+            return alone;
+        }
+        if (!(alone instanceof Outcome.Found other)) {
+            return found;
+        }
+        Outcome.Found cheaper = found.amounts().cost() <= other.amounts().cost() ? found : other;
+        double bound = Math.max(found.amounts().bound(), other.amounts().bound());
+        return new Outcome.Found(
+                cheaper.amounts().boundedBy(bound, limits.relativeGap()), cheaper.model(), cheaper.solution());
+    }
+
+    private Outcome each(
+            Household household,
+            Needs needs,
+            SolveLimits limits,
+            @Nullable Goal goal,
+            Outcome.@Nullable Found similar) {
         Map<DogNeed, Double> shares = sharesByNeed(needs);
         Chosen chosen = similar == null ? null : Chosen.of(similar.model(), similar.solution());
         double seconds = 0;
         double searchGap = limits.relativeGap() * SEARCH_SHARE_OF_GAP;
         for (int round = 1; ; round++) {
             RationModel model = RationModel.of(household, knowledge, needs, shares, goal);
-            Solution start = chosen == null ? null : start(model, chosen, Math.max(0.1, limits.seconds() - seconds));
+            Solution start =
+                    chosen == null ? null : start(model, chosen, Math.max(LEAST_SECONDS, limits.seconds() - seconds));
             seconds += start == null ? 0 : start.seconds();
             Solution found = solver.solve(
                     model.linearModel(),
-                    new SolveLimits(Math.max(0.1, limits.seconds() - seconds), searchGap),
+                    new SolveLimits(Math.max(LEAST_SECONDS, limits.seconds() - seconds), searchGap),
                     start == null ? List.of() : start.values());
             seconds += found.seconds();
             if (!found.hasValues()) {
