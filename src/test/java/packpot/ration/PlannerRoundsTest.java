@@ -122,6 +122,10 @@ class PlannerRoundsTest {
         assertThat(questions.get(1).limits().seconds()).isEqualTo(1);
         assertThat(questions.get(1).limits().relativeGap()).isEqualTo(0.005);
         assertThat(questions.get(2).limits().seconds()).isEqualTo(30);
+        Asked hurried = new Asked(PlannerRoundsTest::aMinute);
+        amounts(hurried, lenient(two, RICE, PASTE), two, 60.5);
+        assertThat(hurried.questions.get(1).limits().seconds()).isEqualTo(0.5);
+        assertThat(hurried.questions.get(2).limits().seconds()).isEqualTo(0.1);
         assertThat(questions.get(2).start()).isEqualTo(questions.get(1).answer().values());
     }
 }
