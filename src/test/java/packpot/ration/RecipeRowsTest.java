@@ -114,6 +114,17 @@ class RecipeRowsTest {
         String eggshell = "Ash: " + EGGSHELL + " as the recipe gives it";
         assertThat(row(build, eggshell).lower()).isEqualTo(2);
         assertThat(coefficient(build, eggshell, EGGSHELL + " for Ash doses")).isEqualTo(1);
+        // Of half a gram there is none.
+        Build less = Tiny.build(Tiny.household());
+        Recipe little = new Recipe(
+                recipe.name(),
+                10,
+                recipe.dogs(),
+                recipe.foods(),
+                List.of(new Recipe.Addition("Ash", Tiny.item(build, EGGSHELL), 0.5, "0.5 g")),
+                List.of());
+        RecipeRows.add(less, new RecipeGoal.AddOnly(little), new Expression());
+        assertThat(Tiny.hasRow(less, eggshell)).isFalse();
     }
 
     @Test
