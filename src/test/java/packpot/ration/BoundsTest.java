@@ -15,8 +15,12 @@ import static packpot.ration.ByHand.yielding;
 import static packpot.ration.Tiny.coefficient;
 import static packpot.ration.Tiny.variable;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import packpot.food.Constituent;
+import packpot.food.Dosing;
 import packpot.food.Food;
+import packpot.food.FoodGroup;
 import packpot.food.Place;
 import packpot.food.Supplement;
 import packpot.household.PantryItem;
@@ -53,6 +57,9 @@ class BoundsTest {
     @Test
     void aFoodThatBringsAllEnergyAlone() {
         assertThat(mostMeat(MEAT)).isCloseTo(10_500, within(1e-6));
+        // 9 kcal a gram.
+        PantryItem oil = ByHand.loose(ByHand.food("oil", FoodGroup.OIL, Map.of(Constituent.FAT_G, 100.0)), 0.003);
+        assertThat(upper(build(MEAT, oil), "oil g")).isCloseTo(10_500 / 9.0, within(1e-6));
     }
 
     @Test
@@ -101,7 +108,7 @@ class BoundsTest {
                 1,
                 1,
                 stepGrams,
-                packpot.food.Dosing.DAILY,
+                Dosing.DAILY,
                 Place.EITHER,
                 mostGrams,
                 mostGramsGrowing,
@@ -143,6 +150,9 @@ class BoundsTest {
         Build few = build(RICE, gone(stirredIn(1, NO_LIMIT, NO_LIMIT), 3.5));
         assertThat(upper(few, "chalk steps")).isEqualTo(3);
         assertThat(coefficient(few, "chalk can be weighed", "chalk used")).isEqualTo(-3);
+        // By steps of 2 g there is one.
+        Build one = build(RICE, gone(stirredIn(2, NO_LIMIT, NO_LIMIT), 3.5));
+        assertThat(coefficient(one, "chalk can be weighed", "chalk used")).isEqualTo(-2);
     }
 
     @Test

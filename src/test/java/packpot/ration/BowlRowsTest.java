@@ -51,6 +51,23 @@ class BowlRowsTest {
         assertThat(coefficient(build, "additions for Ash", given)).isEqualTo(1);
     }
 
+    /** What is stirred into the whole batch is not measured into an adult's bowl again; a puppy may need more of it. */
+    @Test
+    void anAdultGetsAnAdditionInPotOrBowl() {
+        String given = ZINC + " for " + Tiny.dog(build, "Ash").profile().title() + " ADULT";
+        assertThat(coefficient(build, given + " in pot or bowl", ZINC + " used"))
+                .isEqualTo(1);
+        assertThat(coefficient(build, given + " in pot or bowl", given + " given"))
+                .isEqualTo(1);
+        assertThat(row(build, given + " in pot or bowl").upper()).isEqualTo(1);
+        assertThat(build.model.rows().stream().filter(row -> row.name().equals(given + " in pot or bowl")))
+                .hasSize(1);
+        assertThat(Tiny.build(Tiny.household(PUPPY, Tiny.PANTRY, Tiny.KITCHEN, ""))
+                        .model
+                        .rows())
+                .noneMatch(row -> row.name().endsWith(" in pot or bowl"));
+    }
+
     @Test
     void anAdultGetsFewAdditionsAndAPuppyMore() {
         Build puppy = Tiny.build(Tiny.household(PUPPY, Tiny.PANTRY, Tiny.KITCHEN, ""));
@@ -72,6 +89,9 @@ class BowlRowsTest {
         assertThat(coefficient(build, row, "cooked grams"))
                 .isCloseTo(-share * build.share(Tiny.dog(build, "Elm")), within(1e-12));
         assertThat(row(build, row).upper()).isZero();
+        // A twentieth of what Elm gets of a pot that has the usual 1.3 kcal a gram.
+        assertThat(row(build, row).tag().size())
+                .isCloseTo(0.05 * 10 * Tiny.dog(build, "Elm").kcalPerDay() / 1.3, within(1e-9));
     }
 
     @Test

@@ -38,7 +38,7 @@ class KennelByHandTest {
                     "fish", FoodGroup.FISH, Map.of(Constituent.CARBOHYDRATE_G, 25.0, Constituent.CALCIUM_MG, 2000.0)),
             0.01);
 
-    private static Needs dogs(int count, IntFunction<DogNeed> dog) {
+    static Needs dogs(int count, IntFunction<DogNeed> dog) {
         return new Needs(IntStream.range(0, count).mapToObj(dog).toList());
     }
 
@@ -55,7 +55,7 @@ class KennelByHandTest {
     }
 
     /** Dogs that stand for themselves in a model, or for others too. */
-    private static long dogsOf(RationModel model) {
+    static long dogsOf(RationModel model) {
         return model.linearModel().rows().stream()
                 .filter(row -> row.name().startsWith("energy target of "))
                 .count();

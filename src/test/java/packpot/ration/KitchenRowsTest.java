@@ -6,6 +6,7 @@ import static packpot.ration.Tiny.coefficient;
 import static packpot.ration.Tiny.row;
 
 import org.junit.jupiter.api.Test;
+import packpot.household.Freezer;
 import packpot.household.Kitchen;
 import packpot.household.Wish;
 
@@ -41,6 +42,17 @@ class KitchenRowsTest {
         double bags = Math.floor(free / kitchen.bagUsableMl());
         assertThat(coefficient(build, "freezer", "cooked grams")).isCloseTo(6 / 10.0, within(1e-12));
         assertThat(row(build, "freezer").upper()).isCloseTo(bags * kitchen.bagUsableMl() * gramsPerMl, within(1e-6));
+    }
+
+    @Test
+    void aFullFreezerTakesNothingAndNothingIsFrozenThatTheFridgeKeeps() {
+        Freezer full = new Freezer(40_000, 0.9, 36_000, 0.8);
+        Build build = Tiny.build(Tiny.household().withKitchen(kitchen.withFreezer(full)));
+        assertThat(row(build, "freezer").upper()).isZero();
+        assertThat(build.levers).noneMatch(lever -> lever.wish().kind() == Wish.Kind.FREEZER);
+        assertThat(kitchen.fridgeDays()).isEqualTo(4);
+        Build soon = Tiny.build(Tiny.household().withKitchen(kitchen.withDays(4)));
+        assertThat(Tiny.hasRow(soon, "freezer")).isFalse();
     }
 
     @Test

@@ -22,6 +22,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import packpot.food.Constituent;
 import packpot.food.FoodGroup;
+import packpot.food.Place;
 import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.needs.Needs;
@@ -75,7 +76,7 @@ class LimitsAsRowsTest {
         assertThat(upper(ByHand.rows(household(bears, MEAT.withMustUse(30_000)), bears), "meat g"))
                 .isEqualTo(30_000);
         // A supplement up to its tenth of the thinnest batch, in no more steps than there are.
-        PantryItem chalk = CHALK.withPlace(packpot.food.Place.EITHER);
+        PantryItem chalk = CHALK.withPlace(Place.EITHER);
         assertThat(upper(rows(RICE, gone(chalk, 50)), "chalk g")).isCloseTo(2000, within(1e-6));
         assertThat(upper(rows(RICE, gone(chalk, 50)), "chalk steps")).isEqualTo(2000);
         assertThat(upper(rows(RICE, gone(yielding(chalk, 2), 50)), "chalk steps"))

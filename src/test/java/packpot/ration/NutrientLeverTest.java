@@ -9,10 +9,13 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.food.Nutrient;
 import packpot.household.Household;
+import packpot.household.Wish;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
 import packpot.needs.Requirement;
 import packpot.profile.Limit;
+import packpot.solver.LinearModel.Row;
+import packpot.solver.Variant;
 
 /** Moving a figure of a profile in the model is the same as building the model of another profile. */
 class NutrientLeverTest {
@@ -110,6 +113,21 @@ class NutrientLeverTest {
             MovedRow.assertStands(lever, figure(requirement), unit, loosens * Lever.handy(figure(requirement)));
         }
         assertThat(ratios).isGreaterThan(1);
+    }
+
+    /** A gram per 1000 kcal more is 0.997 g more, the reserve kept. */
+    @Test
+    void aSupplementsOwnLimitMovesToo() {
+        Lever lever = MovedRow.lever(build, "Ash: salt, iodised, 45 ug per g at most");
+        Row<Wish> moved = lever.moved(new Variant<>(build.model), lever.figure() + 1).model().rows().stream()
+                .filter(row -> row.name().equals(lever.row().name()))
+                .findFirst()
+                .orElseThrow();
+        var kcal = Tiny.variable(build, "kcal of Ash");
+        assertThat(moved.expression().coefficient(kcal)
+                        - lever.row().expression().coefficient(kcal))
+                .isCloseTo(-0.997 / 1000, within(1e-12));
+        assertThat(lever.unit()).isEqualTo("g per 1000 kcal");
     }
 
     @Test

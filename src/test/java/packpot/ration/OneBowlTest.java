@@ -89,6 +89,21 @@ class OneBowlTest {
     }
 
     @Test
+    void aDoseCostsByItsGrams() {
+        PantryItem drops = ByHand.loose(
+                ByHand.supplement("drops", Map.of(Constituent.CALCIUM_MG, 80_000.0), Dosing.SPREAD, Place.BOWL, 12),
+                0.02);
+        // 5 g of calcium over ten days: two daily spoons of chalk for 20 cents, or seven drops of 1 g for 14.
+        assertThat(doses(
+                        need("Ash", 500, least("calcium", 1)),
+                        Set.of(CHALK_GIVEN, "drops for By hand ADULT given"),
+                        RICE,
+                        CHALK,
+                        drops))
+                .contains(Map.of(drops, 7));
+    }
+
+    @Test
     void noEnergyOutsideItsBand() {
         // Half of the pot is 500 kcal a day.
         assertThat(doses(need("Ash", 510), Set.of(), RICE, CHALK)).isEmpty();

@@ -107,6 +107,20 @@ class PlannerRoundsTest {
         assertThat(amounts.solveSeconds()).isEqualTo(120);
     }
 
+    @Test
+    void timeCountsWithThatOfWeighing() {
+        RationPlanner planner = new RationPlanner(Demo.knowledge(), new Asked(PlannerRoundsTest::aMinute));
+        Household household = household(ash, MEAT, RICE);
+        var found = (Outcome.Found) planner.plan(household, ash, new SolveLimits(200, GAP));
+        assertThat(found.amounts().solveSeconds()).isEqualTo(120);
+        assertThat(planner.atOnce(found, household, ash).orElseThrow().amounts().solveSeconds())
+                .isEqualTo(120);
+        Amounts weighed = planner.weighed(household, found.model(), found.solution(), GAP, 7);
+        assertThat(weighed.solveSeconds()).isEqualTo(67);
+        assertThat(weighed.cost()).isCloseTo(16, within(1e-6));
+        assertThat(weighed.bound()).isEqualTo(found.solution().bound());
+    }
+
     private static Solution aMinute(Solution found) {
         return new Solution(found.status(), found.values(), found.objective(), found.bound(), 60);
     }
@@ -122,6 +136,10 @@ class PlannerRoundsTest {
         assertThat(questions.get(1).limits().seconds()).isEqualTo(1);
         assertThat(questions.get(1).limits().relativeGap()).isEqualTo(0.005);
         assertThat(questions.get(2).limits().seconds()).isEqualTo(30);
+        Asked hurried = new Asked(PlannerRoundsTest::aMinute);
+        amounts(hurried, lenient(two, RICE, PASTE), two, 60.5);
+        assertThat(hurried.questions.get(1).limits().seconds()).isEqualTo(0.5);
+        assertThat(hurried.questions.get(2).limits().seconds()).isEqualTo(0.1);
         assertThat(questions.get(2).start()).isEqualTo(questions.get(1).answer().values());
     }
 }

@@ -82,6 +82,7 @@ class PotRowsTest {
         assertThat(row(build, "must use " + TURKEY).expression().coefficient(variable(build, TURKEY + " g")))
                 .isEqualTo(1);
         assertThat(row(build, "must use " + TURKEY).tag().kind()).isEqualTo(Wish.Kind.MUST_USE);
+        assertThat(Tiny.hasRow(build, "must use " + RICE)).isFalse();
     }
 
     @Test

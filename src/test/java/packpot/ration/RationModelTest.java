@@ -14,10 +14,13 @@ import static packpot.ration.ByHand.yielding;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.food.Constituent;
+import packpot.food.Dosing;
 import packpot.food.FoodGroup;
+import packpot.food.Place;
 import packpot.household.PantryItem;
 import packpot.household.Wish;
 import packpot.needs.Needs;
@@ -95,8 +98,8 @@ class RationModelTest {
                 ByHand.supplement(
                         "paste",
                         Map.of(Constituent.CARBOHYDRATE_G, 50.0, Constituent.CALCIUM_MG, 20_000.0),
-                        packpot.food.Dosing.DAILY,
-                        packpot.food.Place.BOWL,
+                        Dosing.DAILY,
+                        Place.BOWL,
                         12),
                 0.01);
         RationModel model = model(MEAT, RICE, paste);
@@ -128,6 +131,42 @@ class RationModelTest {
         assertThat(variable(measured, "rice weighed").upper()).isEqualTo(2100);
         assertThat(variable(model.measured(found, 1), "rice weighed").upper()).isEqualTo(10_500);
         assertThat(variable(measured, "rice weighed").integer()).isTrue();
+    }
+
+    @Test
+    void withAPotAndDosesThatAreGivenPacksAloneAreOpen() {
+        RationModel model = model(ByHand.packs(MEAT, 1500, 6), RICE, CHALK);
+        Solution found = solved(model);
+        LinearModel<Wish> rest = model.with(found, Map.of(ash.dogs().get(0), Map.of(CHALK, 4)));
+        for (String name : List.of("meat g", "rice g", "meat used", "rice used", "chalk for By hand ADULT given")) {
+            double value = found.value(variable(model.linearModel(), name));
+            assertThat(variable(rest, name).lower()).as(name).isEqualTo(value);
+            assertThat(variable(rest, name).upper()).as(name).isEqualTo(value);
+        }
+        assertThat(variable(rest, "chalk for Ash doses").lower()).isEqualTo(4);
+        assertThat(variable(rest, "chalk for Ash doses").upper()).isEqualTo(4);
+        assertThat(variable(rest, "meat packs").lower()).isZero();
+        assertThat(variable(model.with(found, Map.of()), "chalk for Ash doses").upper())
+                .isZero();
+    }
+
+    /** Half a percent of the pot is shown as none; where money is least, so is a millionth of it. */
+    @Test
+    void differencesThatNobodyNotices() {
+        Near near = new Near(Map.of("meat", 0.5, "rice", 0.5), 22, 16, Map.of(), null);
+        Needs protein = needs(need("Ash", 1000, least("protein", 50)));
+        assertThat(provedBelow(protein, near, 0.004)).isTrue();
+        assertThat(provedBelow(protein, near, 0.006)).isFalse();
+        assertThat(provedBelow(protein, near.within(0.2), 0.004)).isFalse();
+        assertThat(provedBelow(protein, null, 0.004)).isFalse();
+        assertThat(provedBelow(protein, null, 5e-7)).isTrue();
+    }
+
+    private static boolean provedBelow(Needs needs, @Nullable Goal goal, double below) {
+        RationModel model = RationModel.of(
+                household(needs, MEAT, RICE), Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs), goal);
+        Solution found = solved(model);
+        return model.amounts(found, found.objective() - below, 0, 0).proved();
     }
 
     /** Less than a kg is weighed to the gram even where steps of five are asked for. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import packpot.Demo;
 import packpot.food.Constituent;
 import packpot.food.FoodGroup;
+import packpot.food.Place;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.Recipe;
@@ -24,6 +25,7 @@ import packpot.needs.Needs;
 import packpot.needs.Requirement;
 import packpot.plan.Amounts;
 import packpot.ration.RationPlanner.Outcome;
+import packpot.solver.Expression;
 import packpot.solver.SolveLimits;
 
 /** Rations that keep to a recipe, for 10 000 kcal. Meat and rice have 1 kcal a gram, at $4 and $1 a kg. */
@@ -83,6 +85,25 @@ class RecipePlanByHandTest {
         // Three quarters meat have 187.5 g of protein per 1000 kcal.
         assertThat(plan(new RecipeGoal.AddOnly(recipe(3000, 1000, 0, 0)), most("protein", 187)))
                 .isInstanceOf(Outcome.None.class);
+    }
+
+    /** A kcal of oil costs a third of one of rice, and yet the pot is not filled up with it. */
+    @Test
+    void aFoodThatTheRecipeHasNotComesForWantAlone() {
+        Needs ash = needs(need("Ash", 1000));
+        var goal = new RecipeGoal.AddOnly(recipe(3000, 1000, 0, 0));
+        Household household = household(ash, MEAT, RICE, CHALK, OIL);
+        Amounts without = ((Outcome.Found)
+                        new RationPlanner(Demo.knowledge(), solver).plan(household, ash, LIMITS, goal))
+                .amounts();
+        assertGrams(without, OIL, 0);
+        assertGrams(without, MEAT, 7500);
+        // A supplement is not charged for being none of the recipe's.
+        Build build = ByHand.build(household(ash, MEAT, RICE, CHALK.withPlace(Place.EITHER)), ash);
+        RecipeRows.add(build, goal, new Expression());
+        var objective = build.model.objective();
+        assertThat(objective.coefficient(Tiny.variable(build, "chalk g"))).isZero();
+        assertThat(objective.coefficient(Tiny.variable(build, "meat g"))).isZero();
     }
 
     @Test

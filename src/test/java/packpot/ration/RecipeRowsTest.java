@@ -13,6 +13,7 @@ import packpot.household.PantryItem;
 import packpot.household.Recipe;
 import packpot.household.Wish;
 import packpot.solver.Expression;
+import packpot.units.Show;
 
 class RecipeRowsTest {
     private static final String TURKEY = "ground turkey, 93 % lean";
@@ -59,6 +60,10 @@ class RecipeRowsTest {
         assertThat(coefficient(build, RICE + " at its part of the recipe", "scale of the recipe"))
                 .isEqualTo(-1000);
         assertThat(row(build, turkey).tag().kind()).isEqualTo(Wish.Kind.RECIPE);
+        assertThat(row(build, turkey).tag().size()).isEqualTo(3000);
+        // No scale makes more than two of the thinnest batch, which has half a kcal a gram.
+        assertThat(Tiny.variable(build, "scale of the recipe").upper())
+                .isCloseTo(2 * 10 * build.needs.kcalPerDay() / 0.5 / recipe.cookedGrams(), within(1e-9));
     }
 
     @Test
@@ -109,6 +114,17 @@ class RecipeRowsTest {
         String eggshell = "Ash: " + EGGSHELL + " as the recipe gives it";
         assertThat(row(build, eggshell).lower()).isEqualTo(2);
         assertThat(coefficient(build, eggshell, EGGSHELL + " for Ash doses")).isEqualTo(1);
+        // Of half a gram there is none.
+        Build less = Tiny.build(Tiny.household());
+        Recipe little = new Recipe(
+                recipe.name(),
+                10,
+                recipe.dogs(),
+                recipe.foods(),
+                List.of(new Recipe.Addition("Ash", Tiny.item(build, EGGSHELL), 0.5, "0.5 g")),
+                List.of());
+        RecipeRows.add(less, new RecipeGoal.AddOnly(little), new Expression());
+        assertThat(Tiny.hasRow(less, eggshell)).isFalse();
     }
 
     @Test
@@ -161,8 +177,11 @@ class RecipeRowsTest {
                 .isCloseTo(-0.75 * share * (1 + reserve) * turkeyYield, within(1e-12));
         assertThat(coefficient(build, least, RICE + " g"))
                 .isCloseTo(riceYield - 0.75 * share * (1 + reserve) * riceYield, within(1e-12));
-        String most = least.replace(" at least ", " at most ");
-        assertThat(build.model.rows()).noneMatch(row -> row.name().equals(most));
+        assertThat(least).contains(" at least " + Show.number(75 * share) + " % of the foods");
+        double usual = share * 10 * build.needs.kcalPerDay() / 1.3;
+        assertThat(row(build, least).tag().size()).isCloseTo(usual, within(1e-9));
+        String most = RICE + " at most " + Show.number(125 * share) + " % of the foods, as the recipe's band has it";
+        assertThat(row(build, most).tag().size()).isCloseTo(usual, within(1e-9));
         assertThat(build.model.rows())
                 .filteredOn(row ->
                         row.name().startsWith(RICE + " at most") && row.name().contains("band"))

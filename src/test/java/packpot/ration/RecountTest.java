@@ -165,6 +165,7 @@ class RecountTest {
                             : drawn.least(dog, ratio.numerator())
                                     - asked * (1 + reserve) * (1 + margin) * drawn.most(dog, ratio.denominator()));
             assertThat(row.tag().kind()).isEqualTo(Wish.Kind.RATIO);
+            assertThat(row.tag().size()).isCloseTo(dog.kcalPerBatch() / 1000, within(1e-9));
             assertThat(row.name()).endsWith(" : 1");
         } else if (limit.kind() == Limit.Kind.DEPENDENT_MINIMUM) {
             Nutrient nutrient = nutrients.get(limit.nutrient());

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import packpot.Demo;
 import packpot.household.Household;
 import packpot.household.Shape;
 
@@ -90,13 +91,22 @@ class ShapeLeverTest {
         MovedRow.assertSame(build, lever, lever.figure() + 1, Tiny.build(oneMore.apply(one)));
     }
 
+    /** A percent of the bowl's mass, of which the pot is the dog's part. */
+    @Test
+    void theMassOfAdditionsMovesByTheDogsOwnBowl() {
+        Household two = Tiny.household();
+        Household more = two.withShape(additions(two.shape(), 0.06, two.shape().additionsMostEnergyShare()));
+        Build build = Tiny.build(two);
+        MovedRow.assertSame(build, lever(build, "Ash: additions at most 5 % of the bowl's mass"), 6, Tiny.build(more));
+    }
+
     @Test
     void volumesAreSaidInTheHouseholdsUnits() {
         Build metric = Tiny.build(Tiny.household());
         MovedRow.assertStands(lever(metric, "a pot of"), 10, "l", 1);
         MovedRow.assertStands(lever(metric, "a mixing bin"), 15, "l", 1);
         MovedRow.assertStands(lever(metric, "at most 12 bags"), 12, "", 1);
-        Household pounds = packpot.Demo.read("""
+        Household pounds = Demo.read("""
                 {"packpot": 1, "units": "us", "dogs": %s, "pantry": [{"food": "carrots", "price": "$1/lb"}],
                  "kitchen": {"days": 10, "pot": "16 qt", "bin": "5 gal"}}""".formatted(Tiny.DOGS));
         MovedRow.assertStands(lever(Tiny.build(pounds), "a pot of"), 16, "qt", 1);

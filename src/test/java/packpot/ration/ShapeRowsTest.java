@@ -24,6 +24,7 @@ class ShapeRowsTest {
         assertThat(coefficient(build, least, "cooked grams")).isCloseTo(-0.35 * (1 + reserve), within(1e-12));
         assertThat(row(build, least).lower()).isZero();
         assertThat(row(build, least).tag().kind()).isEqualTo(Wish.Kind.SHAPE);
+        assertThat(row(build, least).tag().size()).isCloseTo(0.35 * usualGrams(), within(1e-9));
     }
 
     @Test
@@ -31,6 +32,12 @@ class ShapeRowsTest {
         String most = "meat, fish and egg at most 65 % of cooked mass";
         assertThat(coefficient(build, most, "cooked grams")).isCloseTo(-0.65 * (1 - reserve), within(1e-12));
         assertThat(row(build, most).upper()).isZero();
+        assertThat(row(build, most).tag().size()).isCloseTo(0.65 * usualGrams(), within(1e-9));
+    }
+
+    /** Of ten days; a gram of the usual pot has 1.3 kcal. */
+    private double usualGrams() {
+        return 10 * build.needs.kcalPerDay() / 1.3;
     }
 
     @Test
@@ -47,6 +54,19 @@ class ShapeRowsTest {
     }
 
     @Test
+    void aBandWithoutALimitHasNoRow() {
+        // Organ meat may be missing; nothing bounds seeds below, nor vegetables of a scenario that allows all of the
+        // pot.
+        assertThat(build.model.rows()).noneMatch(row -> row.name().startsWith("organ meat at least"));
+        Build own = Tiny.build(Tiny.household(
+                Tiny.DOGS,
+                Tiny.PANTRY,
+                Tiny.KITCHEN,
+                ", \"shape\": {\"shares\": {\"vegetable\": {\"least\": \"5 %\", \"most\": \"100 %\"}}}"));
+        assertThat(own.model.rows()).noneMatch(row -> row.name().startsWith("vegetables and fruit at most"));
+    }
+
+    @Test
     void aBandWithoutFoodsHasNoUpperRow() {
         assertThat(build.model.rows()).noneMatch(row -> row.name().startsWith("shellfish at most"));
     }
@@ -58,6 +78,7 @@ class ShapeRowsTest {
                 .isEqualTo(Tiny.item(build, RICE).preparation().yieldCookedOverRaw());
         assertThat(coefficient(build, most, "cooked grams")).isCloseTo(-0.5 * (1 - reserve), within(1e-12));
         assertThat(row(build, most).tag().kind()).isEqualTo(Wish.Kind.FOOD_LIMIT);
+        assertThat(row(build, most).tag().size()).isCloseTo(0.5 * usualGrams(), within(1e-9));
     }
 
     @Test

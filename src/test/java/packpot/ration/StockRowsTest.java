@@ -39,6 +39,7 @@ class StockRowsTest {
     void whatIsOnHandCostsNothing() {
         assertThat(build.model.objective().coefficient(variable(build, LIVER + " from hand")))
                 .isZero();
+        assertThat(build.model.variables()).noneMatch(v -> v.name().equals(TURKEY + " from hand"));
     }
 
     @Test
@@ -87,6 +88,15 @@ class StockRowsTest {
     @Test
     void aSupplementIsPaidByTheGram() {
         assertThat(cost(SALT + " from packs")).isCloseTo(1.0 / 500, within(1e-12));
+        // Packs that keep their whole worth need no variable, but for a budget or where they are used up.
+        assertThat(build.model.variables()).noneMatch(v -> v.name().equals(SALT + " packs"));
+        Build whole = Tiny.build(Tiny.household(
+                Tiny.DOGS,
+                Tiny.PANTRY.replace(
+                        "\"500 g\", \"price\": \"$1.00\"", "\"500 g\", \"price\": \"$1.00\", \"wholePacks\": true"),
+                Tiny.KITCHEN,
+                ""));
+        assertThat(variable(whole, SALT + " packs").integer()).isTrue();
     }
 
     @Test
