@@ -3,6 +3,7 @@ package packpot.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import packpot.search.Draft.Line;
 import packpot.solver.Expression;
@@ -116,6 +117,35 @@ class ChoiceRowsTest {
     void whatIsNoMultipleStays() {
         assertThat(withRows(new double[][] {{2, 1, 2, 9}, {3, 1, 2.001, 8}}).lines)
                 .hasSize(2);
+    }
+
+    /** More digits than the rows are first told apart by. */
+    @Test
+    void whatIsNearlyAMultipleStays() {
+        assertThat(withRows(new double[][] {{2, 1, 2, 9}, {3, 1, 2 + 1e-9, 8}}).lines)
+                .hasSize(2);
+    }
+
+    @Test
+    void multiplesAreFoundBehindOtherRows() {
+        assertThat(withRows(new double[][] {{2, 1, 3, 12}, {2, 1, 2, 12}, {5, 2, 4, 20}}).lines)
+                .hasSize(2);
+    }
+
+    /** Java's hash of (0, 33) is that of (1, 2). */
+    @Test
+    void theSameCoefficientsOfOtherVariablesAreAnotherRow() {
+        LinearModel<String> wide = new LinearModel<>();
+        Variable[] v = new Variable[34];
+        for (int i = 0; i < v.length; i++) {
+            v[i] = wide.variable("v" + i, 0, 5);
+        }
+        assertThat(Arrays.hashCode(new int[] {0, 33})).isEqualTo(Arrays.hashCode(new int[] {1, 2}));
+        wide.atMost("one", new Expression().add(1, v[0]).add(2, v[33]), 10, null);
+        wide.atMost("two", new Expression().add(1, v[1]).add(2, v[2]), 9, null);
+        Draft draft = new Draft(wide);
+        Tightening.apply(draft);
+        assertThat(draft.lines).hasSize(2);
     }
 
     @Test
