@@ -158,6 +158,22 @@ class BrancherTest {
         assertThat(choice).isEqualTo(new Choice(0, 2, Only.BOTH, true));
     }
 
+    /** Of several times it is the mean that is remembered: a number that costs 3 and 2 comes before one of 2.9 and 1. */
+    @Test
+    void whatASideCostBeforeIsTheMean() {
+        Programs programs = Programs.minimise(2, 3, 9, 4, 10)
+                .upper(9, 0.1, 9, 9, 9)
+                .whole(1, 0, 0, 1, 0)
+                .atLeast(2.5, 1, 1, 1, 0, 0)
+                .atLeast(2.5, 0, 0, 0, 1, 1);
+        DualSimplex simplex = solved(programs);
+        Brancher brancher = new Brancher(5);
+        for (int turn = 0; turn < 4; turn++) {
+            assertThat(brancher.choose(simplex, new int[] {0}, INF).column()).isZero();
+        }
+        assertThat(brancher.choose(simplex, new int[] {0, 3}, INF).column()).isEqualTo(3);
+    }
+
     /**
      * 5.8 for one of n less, 2 for one more: at 2.5 it is 2.9 and 1, at 2.25 it is 1.45 and 1.5, at 2.3 it is 1.74 and 1.4. At
      * first only one step is seen, which costs 0.5 and 1.

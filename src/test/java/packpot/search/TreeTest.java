@@ -20,9 +20,10 @@ class TreeTest {
     /** Up to six whole numbers up to three, in some rows. */
     private static Compact random(Random random) {
         int n = 3 + random.nextInt(4);
+        double price = random.nextBoolean() ? 1 : 0.01;
         Programs programs = Programs.minimise(
-                        random.ints(n, -9, 20).asDoubleStream().toArray())
-                .offset(random.nextInt(30))
+                        random.ints(n, -9, 20).mapToDouble(cost -> price * cost).toArray())
+                .offset(price * random.nextInt(30))
                 .upperAll(MOST)
                 .wholeAll();
         int rows = 1 + random.nextInt(4);
@@ -171,6 +172,18 @@ class TreeTest {
         for (int looks = 1; looks < 12; looks++) {
             int[] left = {looks};
             check(KNAPSACK, new Tree(KNAPSACK, 0, Long.MAX_VALUE, () -> left[0]-- < 0).search(null), -107, 0);
+        }
+    }
+
+    /** One look is taken before the first branch is solved, one after it, and one before the next. */
+    @Test
+    void aSolutionIsKnownFromTheFirstBranchOn() {
+        for (int looks = 1; looks < 3; looks++) {
+            int[] left = {looks};
+            Tree.Result result = new Tree(KNAPSACK, 0, Long.MAX_VALUE, () -> --left[0] < 0).search(null);
+            assertThat(result.complete()).isFalse();
+            check(KNAPSACK, result, -107, 0);
+            assertThat(result.x() == null).isEqualTo(looks < 2);
         }
     }
 
