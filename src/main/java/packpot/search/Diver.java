@@ -13,7 +13,7 @@ final class Diver {
 
     private Diver() {}
 
-    /** Values of the columns that keep to everything and cost less than what is dear; null where none are found. */
+    /** Values of the columns that keep to everything; null where none are found before the cost is known to pass what is dear. */
     static double @Nullable [] dive(DualSimplex from, double dear) {
         DualSimplex simplex = from.copy();
         Dictionary dictionary = simplex.dictionary();

@@ -22,13 +22,12 @@ final class Reducer {
     /** A model made small; empty where it is seen to have no solution. */
     static Optional<Compact> reduce(LinearModel<?> model) {
         Draft draft = new Draft(model);
-        if (!draft.impossible) {
-            Tightening.apply(draft);
+        Tightening.apply(draft);
+        if (draft.impossible) {
+            return Optional.empty();
         }
-        if (!draft.impossible) {
-            Substitution.apply(draft);
-            Tightening.apply(draft);
-        }
+        Substitution.apply(draft);
+        Tightening.apply(draft);
         draft.lines.forEach(draft::takeOutFixed);
         for (Line line : draft.lines) {
             line.gone = line.index.length == 0;

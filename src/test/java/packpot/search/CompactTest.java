@@ -50,6 +50,21 @@ class CompactTest {
         assertThat(PROGRAM.allows(new double[] {4, 5, 9.1})).isFalse();
     }
 
+    /** Terms of a million that cancel out may lose a millionth part of a millionth more. */
+    @Test
+    void whereLargeTermsCancelOutMoreMayBeLost() {
+        Compact program = Programs.minimise(0, 0)
+                .lower(-1e9, -1e9)
+                .upper(1e9, 1e9)
+                .row(0, 0, 1, -1)
+                .program();
+        assertThat(program.allows(new double[] {1e6 + 2.9e-6, 1e6})).isTrue();
+        assertThat(program.allows(new double[] {1e6 + 3.1e-6, 1e6})).isFalse();
+        assertThat(program.allows(new double[] {1 + 2.9e-6, 1})).isFalse();
+        assertThat(program.allows(new double[] {1e6, 1e6 + 2.9e-6})).isTrue();
+        assertThat(program.allows(new double[] {1e6, 1e6 + 3.1e-6})).isFalse();
+    }
+
     @Test
     void scalesArePowersOfTwoThatBringCoefficientsNearOneAndChangeNoRow() {
         int[][] index = {{0, 1}, {0, 1}, {2}};

@@ -17,7 +17,6 @@ import packpot.solver.Netlib;
 import packpot.solver.OrToolsSolver;
 
 /** Published optima of NETLIB, by the library that solves our linear models and by the simplex method of our own search. */
-@Tag("native")
 class NetlibTest {
     private static final double SAME = 1e-6;
     /** What the search leaves to the library. */
@@ -41,6 +40,7 @@ class NetlibTest {
         assertThat(model.variables()).hasSize((int) instance.number("columns"));
     }
 
+    @Tag("native")
     @ParameterizedTest
     @MethodSource("instances")
     void theLibraryHasThePublishedOptimum(Line instance) {

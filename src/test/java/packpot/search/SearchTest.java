@@ -225,6 +225,7 @@ class SearchTest {
     }
 
     /** Given up after little work, after some, gone on with a little: always within the gap of the same optimum. */
+    @Tag("native")
     @ParameterizedTest
     @ValueSource(longs = {1, 1_600_000, 6_400_000, 9_000_000, 11_000_000})
     void whatIsGivenUpTheLibraryProves(long mostWork) {
@@ -239,6 +240,7 @@ class SearchTest {
         assertThat(mostWork > 1 || asked.get() == 1).isTrue();
     }
 
+    @Tag("demos")
     @Test
     void aSearchInShortSpellsEndsLikeOneThatIsNotBrokenOff() {
         Compact program = Reducer.reduce(threeAdults()).orElseThrow();
@@ -260,6 +262,7 @@ class SearchTest {
         assertThat(whole.bound()).isLessThanOrEqualTo(program.cost(x));
     }
 
+    @Tag("demos")
     @Test
     void whereTheLibraryFailsWhatWasFoundIsKept() {
         SolveLimits limits = new SolveLimits(60, 1e-3);
