@@ -32,7 +32,7 @@ public final class Change {
         Matcher fromFile = FROM_FILE.matcher(words);
         if (fromFile.matches()) {
             String file = fromFile.group(2);
-            JsonNode dog = ScenarioReader.tree(file, ScenarioReader.text(path(file)));
+            JsonNode dog = JsonText.tree(file, ScenarioReader.text(path(file)), "scenario");
             if (!(dog instanceof ObjectNode object)) {
                 throw new ScenarioException(
                         file, List.of(new Fault("", "expected one dog in braces, as under \"dogs\" of a scenario")));
@@ -69,7 +69,7 @@ public final class Change {
      */
     public static List<Question> read(Path file) throws ScenarioException {
         List<Fault> faults = new ArrayList<>();
-        Fields root = new Fields(ScenarioReader.tree(file.toString(), ScenarioReader.text(file)), "", faults);
+        Fields root = new Fields(JsonText.tree(file.toString(), ScenarioReader.text(file), "scenario"), "", faults);
         List<Change> common = list(root, faults);
         List<Question> questions = new ArrayList<>();
         for (Fields alternative : root.objects("alternatives")) {

@@ -54,7 +54,7 @@ public final class ScenarioChanges {
 
     /** The same with the file's fields, to be edited further; without changes, the scenario as it stands. */
     public EditableScenario scenario(List<Change> asked, List<Change> following) throws ScenarioException {
-        if (!(ScenarioReader.tree(file, text) instanceof ObjectNode tree)) {
+        if (!(JsonText.tree(file, text, "scenario") instanceof ObjectNode tree)) {
             throw new ScenarioException(file, List.of(new Fault("", "expected a scenario in braces")));
         }
         List<Fault> faults = new ArrayList<>();

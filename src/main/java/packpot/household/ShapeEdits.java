@@ -69,7 +69,7 @@ final class ShapeEdits {
         // Fewer than usual were taken for granted since there were no more foods; there may be now.
         boolean moreFoods = !said
                 && fewest < ModelFiles.json("shape.json").path("fewestFoods").intValue()
-                && fewest < ScenarioReader.usable(changed.pantry(), changed.dogs());
+                && fewest < PartsTogether.usable(changed.pantry(), changed.dogs());
         if (fewest != old.shape().fewestFoods() || moreFoods) {
             tree.put(SHAPE + "fewestFoods", fewest);
         }

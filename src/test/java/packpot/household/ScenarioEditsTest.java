@@ -240,7 +240,8 @@ class ScenarioEditsTest {
                   "ownFoods": [{"name": "broth", "group": "other", "per": "1 g", "holds": {"protein_g": 0.10, "fat_g": 0}}]
                 }
                 """;
-        assertThat(ScenarioText.of((ObjectNode) ScenarioReader.tree("a.json", text.getBytes(StandardCharsets.UTF_8))))
+        assertThat(ScenarioText.of(
+                        (ObjectNode) JsonText.tree("a.json", text.getBytes(StandardCharsets.UTF_8), "scenario")))
                 .isEqualTo(text);
     }
 }
