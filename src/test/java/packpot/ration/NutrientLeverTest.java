@@ -18,8 +18,8 @@ import packpot.solver.LinearModel.Row;
 import packpot.solver.Variant;
 
 /**
- * Moving a figure of a profile gives its row as the model of another profile has it. A minimum that rises is moved by itself:
- * the plain minimum that it rises from stays in it.
+ * Moving a figure of a profile gives its row as the model of another profile has it. A minimum that rises is moved by
+ * itself: the plain minimum that it rises from stays in it.
  */
 class NutrientLeverTest {
     private final Household household = Tiny.household();
