@@ -17,7 +17,10 @@ import packpot.profile.Limit;
 import packpot.solver.LinearModel.Row;
 import packpot.solver.Variant;
 
-/** Moving a figure of a profile in the model is the same as building the model of another profile. */
+/**
+ * Moving a figure of a profile gives its row as the model of another profile has it. A minimum that rises is moved by
+ * itself: the plain minimum that it rises from stays in it.
+ */
 class NutrientLeverTest {
     private final Household household = Tiny.household();
     private final Needs needs = Needs.of(household, Demo.knowledge());
