@@ -43,7 +43,8 @@ final class PotRows {
         double most = mostGrams(build, food);
         double room = build.limitsAsRows ? roomGrams(build, food, most) : most;
         Variable grams = build.model.variable(name + " g", 0, room);
-        Variable used = build.model.choice(name + " used");
+        // What is out of stock or not to be borne is not used, and counts as no food of the pot.
+        Variable used = build.model.whole(name + " used", 0, room > RationModel.NOTHING_GRAMS ? 1 : 0);
         build.inPot.put(food, used);
         build.onlyWhenUsed.put(
                 food,
@@ -60,7 +61,7 @@ final class PotRows {
             build.model.atLeast(
                     name + " can be weighed", new Expression().add(1, grams).add(-least, used), 0, null);
         } else {
-            double least = Math.min(leastGrams(build, food), most);
+            double least = Math.min(leastGrams(build, food), most > RationModel.NOTHING_GRAMS ? most : room);
             build.model.atLeast(
                     name + " a useful amount",
                     new Expression().add(1, grams).add(-least, used),

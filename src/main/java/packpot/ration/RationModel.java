@@ -21,7 +21,7 @@ import packpot.solver.Variant;
 
 /** The whole model of one household and one cook day, and the way back from a solution to amounts. */
 public final class RationModel {
-    private static final double NOTHING_GRAMS = 1e-3;
+    static final double NOTHING_GRAMS = 1e-3;
     private static final double NOTHING_MONEY = 1e-6;
     /** Part of the pot: distances are shown in whole percent. */
     private static final double NOTHING_EXCHANGED = 0.005;

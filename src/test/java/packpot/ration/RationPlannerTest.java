@@ -11,10 +11,14 @@ import static packpot.ration.ByHand.most;
 import static packpot.ration.ByHand.need;
 import static packpot.ration.ByHand.needs;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
+import packpot.food.Constituent;
+import packpot.food.FoodGroup;
 import packpot.household.Household;
+import packpot.household.PantryItem;
 import packpot.needs.Needs;
 import packpot.plan.Amounts;
 import packpot.ration.RationPlanner.Outcome;
@@ -26,6 +30,10 @@ class RationPlannerTest {
 
     /** 10 000 kcal over the batch, and of 1000 g of food 200 g of meat at least. */
     private final Needs ash = needs(need("Ash", 1000, least("protein", 50)));
+
+    /** As rice, and twice as dear. */
+    private static final PantryItem OATS =
+            ByHand.loose(ByHand.food("oats", FoodGroup.GRAIN, Map.of(Constituent.CARBOHYDRATE_G, 25.0)), 0.002);
 
     private final RationPlanner planner = new RationPlanner(Demo.knowledge(), new Asked());
 
@@ -63,6 +71,20 @@ class RationPlannerTest {
         // 10 000.5 kcal are asked for, to the last one.
         assertThat(amounts.potGrams().get(MEAT)).isCloseTo(2000.1, within(1e-3));
         assertThat(amounts.potGrams().get(RICE)).isCloseTo(8000.4, within(1e-3));
+    }
+
+    /** Else it would make up the number of foods with nothing of it in the pot. */
+    @Test
+    void aFoodThatIsNotToBeHadCountsAsNoFoodOfThePot() {
+        Household three = household(ash, MEAT, RICE, ByHand.gone(OATS, 0));
+        three = three.withShape(three.shape().withFewestFoods(3));
+        assertThat(planner.plan(three, ash, LIMITS)).isInstanceOf(Outcome.None.class);
+        assertThat(amounts(three.withShape(three.shape().withFewestFoods(2)), ash)
+                        .potGrams())
+                .containsOnlyKeys(MEAT, RICE);
+        // Of 150 g in the house all is used, which is less than would be useful otherwise.
+        Household few = three.withPantry(List.of(MEAT, RICE, ByHand.gone(OATS, 150)));
+        assertThat(amounts(few, ash).potGrams().get(ByHand.gone(OATS, 150))).isCloseTo(150, within(1e-6));
     }
 
     @Test
