@@ -52,13 +52,11 @@ final class ManyDogs {
     private final Household household;
     private final Knowledge knowledge;
     private final Solver solver;
-    private final RationPlanner planner;
 
-    ManyDogs(Household household, Knowledge knowledge, Solver solver, RationPlanner planner) {
+    ManyDogs(Household household, Knowledge knowledge, Solver solver) {
         this.household = household;
         this.knowledge = knowledge;
         this.solver = solver;
-        this.planner = planner;
     }
 
     static boolean are(Needs needs) {
@@ -98,31 +96,54 @@ final class ManyDogs {
         Map<DogNeed, Double> shares = RationPlanner.sharesByNeed(needs);
         List<List<DogNeed>> groups = alike(needs);
         double bound = 0;
+        boolean byNeed = true;
+        boolean again = false;
+        double boundOfAllShares = Double.POSITIVE_INFINITY;
         Chosen chosen = null;
+        Grouped first = Grouped.of(groups);
+        RationModel open = RationModel.withSharesOpen(household, knowledge, first.needs());
+        if (open.additionsMoveShares()) {
+            Solution found = solver.solve(open.linearModel(), own(limits, limits.seconds()));
+            if (found.status() == Solution.Status.OPTIMAL) {
+                boundOfAllShares = found.bound();
+                chosen = Chosen.of(open, found);
+                shares = shares(first, open, found, shares);
+                byNeed = false;
+            }
+        }
         for (int round = 1; ; round++) {
             Grouped grouped = Grouped.of(groups);
             RationModel model = RationModel.of(household, knowledge, grouped.needs(), grouped.shares(shares));
             double left = Math.max(1, limits.seconds() - since(started));
-            SolveLimits own = new SolveLimits(
-                    SHARE_OF_TIME * left, Math.max(LEAST_GAP, SEARCH_SHARE_OF_GAP * limits.relativeGap()));
-            Solution found = searched(model, chosen, bound, own);
+            Solution found = searched(model, chosen, bound, own(limits, left));
+            if (!found.hasValues() && !byNeed && !again) {
+                // What does not go with these shares may go with those of energy.
+                shares = RationPlanner.sharesByNeed(needs);
+                byNeed = true;
+                again = true;
+                chosen = null;
+                bound = 0;
+                continue;
+            }
             if (!found.hasValues()) {
-                return new RationPlanner.Outcome.None(model, found.status() == Solution.Status.INFEASIBLE);
+                return new RationPlanner.Outcome.None(model, byNeed && found.status() == Solution.Status.INFEASIBLE);
             }
             chosen = Chosen.of(model, found);
             Map<DogNeed, Double> next = shares(grouped, model, found, shares);
-            if (round < MOST_ROUNDS && !RationPlanner.settled(shares, next)) {
+            if (round < MOST_ROUNDS && !Rounds.settled(shares, next)) {
                 shares = next;
+                byNeed = false;
                 bound = 0;
                 continue;
             }
             bound = Math.max(bound, found.bound());
-            Solution weighed = planner.measured(household, model, found, limits.relativeGap());
+            Solution weighed = Rounds.measured(household, solver, model, found, limits.relativeGap());
             Map<DogNeed, Map<PantryItem, Integer>> doses = doses(grouped, model, weighed, shares);
             List<DogNeed> without =
                     needs.dogs().stream().filter(dog -> !doses.containsKey(dog)).toList();
             if (without.isEmpty()) {
-                Amounts amounts = amounts(grouped, model, weighed, doses, shares, bound, limits, since(started));
+                double least = Math.min(bound, boundOfAllShares);
+                Amounts amounts = amounts(grouped, model, weighed, doses, shares, least, limits, since(started));
                 if (amounts != null) {
                     return new RationPlanner.Outcome.Found(amounts, model, weighed);
                 }
@@ -143,6 +164,11 @@ final class ManyDogs {
         return start.objective() <= (1 + KEPT_SHARE) * bound
                 ? new Solution(start.status(), start.values(), start.objective(), bound, start.seconds())
                 : solver.solve(model.linearModel(), limits, start.values());
+    }
+
+    private static SolveLimits own(SolveLimits limits, double secondsLeft) {
+        return new SolveLimits(
+                SHARE_OF_TIME * secondsLeft, Math.max(LEAST_GAP, SEARCH_SHARE_OF_GAP * limits.relativeGap()));
     }
 
     private static double since(long started) {

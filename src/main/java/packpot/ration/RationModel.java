@@ -73,6 +73,39 @@ public final class RationModel {
         return of(new Build(household, knowledge, needs, shares, true), goal);
     }
 
+    /**
+     * The model for shares of the pot that are not known yet: the energy of all dogs together keeps to its target, and that of
+     * each dog only within what additions to its bowl may bring. What a dog's additions bring above others' is reckoned as
+     * if its part of the pot stayed as it is, which differs from the truth by a few percent of a few percent.
+     */
+    static RationModel withSharesOpen(Household household, Knowledge knowledge, Needs needs) {
+        double band = household.rules().energyBand();
+        Household wide = household.withRules(household
+                .rules()
+                .withEnergyBand(Math.max(band, household.shape().additionsMostEnergyShare())));
+        RationModel open = of(new Build(wide, knowledge, needs, RationPlanner.sharesByNeed(needs), false), null);
+        Expression all = new Expression();
+        open.build.dogKcal.values().forEach(kcal -> all.add(1, kcal));
+        double target = needs.kcalPerBatch();
+        open.build.model.row("energy of all dogs", all, target * (1 - band), target * (1 + band), null);
+        return open;
+    }
+
+    /** Whether additions could bring one of several dogs so much energy that other shares of the pot would be fair. */
+    boolean additionsMoveShares() {
+        return build.needs.dogs().size() > 1
+                && build.needs.dogs().stream()
+                        .anyMatch(dog -> mostAdditionKcal(dog) > Rounds.SETTLED * dog.kcalPerBatch());
+    }
+
+    private double mostAdditionKcal(DogNeed dog) {
+        return build.dosesOf(dog).entrySet().stream()
+                .mapToDouble(each -> each.getKey().kcalPerGram()
+                        * build.doseGrams(each.getKey(), dog)
+                        * each.getValue().upper())
+                .sum();
+    }
+
     private static RationModel of(Build build, @Nullable Goal goal) {
         PotRows.add(build);
         BowlRows.add(build);

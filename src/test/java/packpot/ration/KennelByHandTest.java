@@ -62,10 +62,12 @@ class KennelByHandTest {
     }
 
     @Test
-    void dogsAlikeAreOneFromTwentyFiveOn() {
-        Needs few = dogs(24, i -> need("Dog " + i, 100 * (1 + i), least("protein", 50)));
+    void dogsAlikeAreOneFromTwelveOn() {
+        Needs few = dogs(11, i -> need("Dog " + i, 100 * (1 + i), least("protein", 50)));
         Needs many = dogs(25, i -> need("Dog " + i, 100 * (1 + i), least("protein", 50)));
-        assertThat(dogsOf(found(household(few, MEAT, RICE), few).model())).isEqualTo(24);
+        assertThat(dogsOf(found(household(few, MEAT, RICE), few).model())).isEqualTo(11);
+        Needs dozen = dogs(12, i -> need("Dog " + i, 100 * (1 + i), least("protein", 50)));
+        assertThat(dogsOf(found(household(dozen, MEAT, RICE), dozen).model())).isEqualTo(1);
         Outcome.Found found = found(household(many, MEAT, RICE), many);
         assertThat(dogsOf(found.model())).isEqualTo(1);
         // 32 500 kcal a day: 65 kg of meat at $4 and 260 kg of rice at $1.

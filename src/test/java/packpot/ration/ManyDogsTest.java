@@ -32,7 +32,7 @@ class ManyDogsTest {
     private static final int GENERATED = 40;
 
     private static RationPlanner.Outcome together(Household household) {
-        return new ManyDogs(household, Demo.knowledge(), new Search(), planner())
+        return new ManyDogs(household, Demo.knowledge(), new Search())
                 .plan(Needs.of(household, Demo.knowledge()), LIMITS);
     }
 

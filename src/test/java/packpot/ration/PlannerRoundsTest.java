@@ -79,8 +79,8 @@ class PlannerRoundsTest {
         assertThat(amounts.shares().get(two.dogs().get(1))).isCloseTo(500.0 / 955, within(1e-9));
         assertThat(amounts.potGrams().get(RICE)).isCloseTo(8595, within(1e-3));
         // By the shares of energy ten spoons are found, by the shares that leaves nine, and by those of nine, nine
-        // again.
-        assertThat(searches(solver)).isEqualTo(3);
+        // again. What a ration for open shares comes to is tried after that, which takes two.
+        assertThat(searches(solver)).isEqualTo(3 + 2);
     }
 
     /** Where 2 g of calcium are asked, nine spoons leave shares by which ten are needed, and ten such that nine will do. */
