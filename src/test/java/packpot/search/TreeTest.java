@@ -175,6 +175,29 @@ class TreeTest {
         }
     }
 
+    /** Some hundred steps for what is not given in a start: whether to stop is asked on the way. */
+    @Test
+    void aStartThatTakesLongIsBrokenOffWhenToldToStop() {
+        int n = 400;
+        double[] price = new double[n];
+        Arrays.fill(price, 1);
+        Programs chain = Programs.minimise(price).upperAll(9).whole(new double[n]);
+        for (int j = 1; j < n; j++) {
+            double[] row = new double[n];
+            row[j - 1] = 1 + j % 5;
+            row[j] = 1;
+            chain.atLeast(1, row);
+        }
+        double[] start = new double[n];
+        Arrays.fill(start, Double.NaN);
+        for (boolean told : new boolean[] {true, false}) {
+            int[] looks = {0};
+            Tree tree = new Tree(chain.program(), 0, -1, () -> ++looks[0] > 0 && told);
+            assertThat(tree.search(start).x() == null).isEqualTo(told);
+            assertThat(looks[0]).isPositive();
+        }
+    }
+
     /** One look is taken before the first branch is solved, one after it, and one before the next. */
     @Test
     void aSolutionIsKnownFromTheFirstBranchOn() {
