@@ -79,17 +79,23 @@ class TreeTest {
     @Test
     void isAsTryingEverythingOut() {
         Random random = new Random(21);
+        double[] gaps = {0, 0.05, 0.3};
+        int[] looks = new int[gaps.length];
         int solved = 0;
         for (int i = 0; i < 150; i++) {
             Compact program = random(random);
             double best = tried(program);
             solved += Double.isInfinite(best) ? 0 : 1;
-            for (double gap : new double[] {0, 0.05, 0.3}) {
-                Tree.Result result = tree(program, gap, Long.MAX_VALUE).search(null);
+            for (int g = 0; g < gaps.length; g++) {
+                int which = g;
+                Tree.Result result = new Tree(program, gaps[g], Long.MAX_VALUE, () -> ++looks[which] < 0).search(null);
                 assertThat(result.complete()).isTrue();
-                check(program, result, best, gap);
+                check(program, result, best, gaps[g]);
             }
         }
+        // The wider the gap, the sooner it is reached.
+        assertThat(looks[2]).isLessThan(looks[1]);
+        assertThat(looks[1]).isLessThan(looks[0]);
         assertThat(solved).isBetween(70, 140);
     }
 
