@@ -16,8 +16,6 @@ final class Tree {
     private static final int DIVE_WITHOUT_SOLUTION = 5;
     private static final int DIVE_WITH_SOLUTION = 20;
     private static final long STEPS_BETWEEN_LOOKS = 200;
-    /** More than a household needs: a start is worth having even where there is no time for more. */
-    private static final long STEPS_FOR_A_START = 1000;
 
     /** How far a column may go. */
     private record Decision(int column, double low, double high) {}
@@ -113,10 +111,10 @@ final class Tree {
                 copy.dictionary().bound(j, inside, inside);
             }
         }
-        End end = End.LIMIT;
-        for (int spell = 0; end == End.LIMIT && (spell == 0 || !stop.getAsBoolean()); spell++) {
-            end = copy.solve(Double.POSITIVE_INFINITY, STEPS_FOR_A_START);
-        }
+        End end;
+        do {
+            end = copy.solve(Double.POSITIVE_INFINITY, STEPS_BETWEEN_LOOKS);
+        } while (end == End.LIMIT && !stop.getAsBoolean());
         if (end == End.OPTIMAL) {
             keep(Diver.dive(copy, Double.POSITIVE_INFINITY));
         }

@@ -104,4 +104,20 @@ class LostDigitsTest {
             assertThat(result.bound()).isEqualTo(most < 1e11 ? INF : -INF);
         }
     }
+
+    /** The program of {@link WholesTest} in which n is whole but for its digits, and nothing can bring what rounding takes. */
+    @Test
+    void whatRoundingBreaksAndNothingMendsIsLost() {
+        for (double most : new double[] {9, 0.001}) {
+            Compact program = Programs.minimise(1, 1, 1e5)
+                    .lower(2, 2, 0)
+                    .upper(9, 9, most)
+                    .whole(1, 0, 0)
+                    .atLeast(0.009, 1e4, -1e4, 1)
+                    .program();
+            Tree.Result result = new Tree(program, 0, Long.MAX_VALUE, () -> false).search(null);
+            assertThat(result.lost()).isEqualTo(most < 1);
+            assertThat(result.x() == null).isEqualTo(most < 1);
+        }
+    }
 }

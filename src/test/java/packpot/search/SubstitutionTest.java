@@ -165,7 +165,7 @@ class SubstitutionTest {
             LinearModel<String> small = new LinearModel<>();
             Variable n = small.whole("n", 0, 3);
             Variable x = small.variable("x", -INF, INF);
-            small.equal("x", sum(-1, n, coefficient, x), 0, null);
+            small.equal("x", sum(-4, n, 4 * coefficient, x), 0, null);
             Draft draft = new Draft(small);
             Substitution.apply(draft);
             assertThat(defined(draft)).hasSize(Math.abs(coefficient) < 1e-3 ? 0 : 1);

@@ -79,17 +79,23 @@ class TreeTest {
     @Test
     void isAsTryingEverythingOut() {
         Random random = new Random(21);
+        double[] gaps = {0, 0.05, 0.3};
+        int[] looks = new int[gaps.length];
         int solved = 0;
         for (int i = 0; i < 150; i++) {
             Compact program = random(random);
             double best = tried(program);
             solved += Double.isInfinite(best) ? 0 : 1;
-            for (double gap : new double[] {0, 0.05, 0.3}) {
-                Tree.Result result = tree(program, gap, Long.MAX_VALUE).search(null);
+            for (int g = 0; g < gaps.length; g++) {
+                int which = g;
+                Tree.Result result = new Tree(program, gaps[g], Long.MAX_VALUE, () -> ++looks[which] < 0).search(null);
                 assertThat(result.complete()).isTrue();
-                check(program, result, best, gap);
+                check(program, result, best, gaps[g]);
             }
         }
+        // The wider the gap, the sooner it is reached.
+        assertThat(looks[2]).isLessThan(looks[1]);
+        assertThat(looks[1]).isLessThan(looks[0]);
         assertThat(solved).isBetween(70, 140);
     }
 
@@ -172,6 +178,29 @@ class TreeTest {
         for (int looks = 1; looks < 12; looks++) {
             int[] left = {looks};
             check(KNAPSACK, new Tree(KNAPSACK, 0, Long.MAX_VALUE, () -> left[0]-- < 0).search(null), -107, 0);
+        }
+    }
+
+    /** Some hundred steps for what is not given in a start: whether to stop is asked on the way. */
+    @Test
+    void aStartThatTakesLongIsBrokenOffWhenToldToStop() {
+        int n = 400;
+        double[] price = new double[n];
+        Arrays.fill(price, 1);
+        Programs chain = Programs.minimise(price).upperAll(9).whole(new double[n]);
+        for (int j = 1; j < n; j++) {
+            double[] row = new double[n];
+            row[j - 1] = 1 + j % 5;
+            row[j] = 1;
+            chain.atLeast(1, row);
+        }
+        double[] start = new double[n];
+        Arrays.fill(start, Double.NaN);
+        for (boolean told : new boolean[] {true, false}) {
+            int[] looks = {0};
+            Tree tree = new Tree(chain.program(), 0, -1, () -> ++looks[0] > 0 && told);
+            assertThat(tree.search(start).x() == null).isEqualTo(told);
+            assertThat(looks[0]).isPositive();
         }
     }
 
