@@ -1,6 +1,7 @@
 package packpot.ration;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -119,44 +120,55 @@ public final class RationPlanner {
             Outcome.@Nullable Found similar) {
         Chosen chosen = similar == null ? null : Chosen.of(similar.model(), similar.solution());
         Rounds rounds = new Rounds(household, knowledge, needs, solver, goal);
-        Outcome byNeed = rounds.from(sharesByNeed(needs), limits, chosen);
-        return goal == null
-                        && byNeed instanceof Outcome.Found found
-                        && found.model().additionsMoveShares()
-                ? withOtherShares(found, rounds, limits)
-                : byNeed;
+        RationModel open = goal == null ? RationModel.withSharesOpen(household, knowledge, needs) : null;
+        return open != null && open.additionsMoveShares()
+                ? withSharesOpen(open, rounds, limits, chosen)
+                : rounds.from(sharesByNeed(needs), limits, chosen);
     }
 
     /**
-     * A ration whose additions make other shares of the pot fair, where that is cheaper: from the shares of energy none comes
-     * upon it, since the band around each dog's energy is narrow. What no such ration costs less than is a bound then.
+     * Begins with the shares of the pot that additions make fair when all shares are open: from the shares of energy they are
+     * not come upon, since the band around each dog's energy is narrow. What is found there is the bound. Where its ration, in
+     * whole doses and grams, is not as cheap, the shares of energy are tried too.
      */
-    private Outcome withOtherShares(Outcome.Found found, Rounds rounds, SolveLimits limits) {
+    private Outcome withSharesOpen(RationModel open, Rounds rounds, SolveLimits limits, @Nullable Chosen chosen) {
         double gap = limits.relativeGap();
-        double left = limits.seconds() - found.amounts().solveSeconds();
-        if (left <= 0) {
-            return found;
-        }
-        RationModel open = RationModel.withSharesOpen(rounds.household(), knowledge, rounds.needs());
+        double half = limits.seconds() / 2;
+        Solution start = chosen == null ? null : rounds.start(open, chosen, half);
         Solution solved = solver.solve(
                 open.linearModel(),
-                new SolveLimits(left, gap * OPEN_SHARE_OF_GAP),
-                found.solution().values());
-        if (solved.status() != Solution.Status.OPTIMAL) {
-            return found;
-        }
-        Outcome.Found best = found;
-        Map<DogNeed, Double> next = rounds.shares(open, solved);
-        if (!Rounds.settled(found.amounts().shares(), next)) {
-            SolveLimits rest = new SolveLimits(Math.max(Rounds.LEAST_SECONDS, left - solved.seconds()), gap);
-            Outcome other = rounds.from(next, rest, Chosen.of(open, solved));
-            if (other instanceof Outcome.Found cheaper
-                    && cheaper.amounts().cost() < found.amounts().cost()) {
-                best = cheaper;
+                new SolveLimits(half, gap * OPEN_SHARE_OF_GAP),
+                start == null ? List.of() : start.values());
+        double seconds = solved.seconds() + (start == null ? 0 : start.seconds());
+        Outcome.Found fair = null;
+        if (solved.hasValues()) {
+            Outcome found = rounds.from(rounds.shares(open, solved), left(limits, seconds), Chosen.of(open, solved));
+            if (found instanceof Outcome.Found ration) {
+                fair = bounded(ration, solved.bound(), gap);
+                seconds += ration.amounts().solveSeconds();
+                if (fair.amounts().proved() || seconds >= limits.seconds()) {
+                    return fair;
+                }
             }
         }
-        double bound = Math.min(best.amounts().bound(), solved.bound());
-        return new Outcome.Found(best.amounts().boundedBy(bound, gap), best.model(), best.solution());
+        Chosen next = fair == null ? chosen : Chosen.of(fair.model(), fair.solution());
+        Outcome byNeed = rounds.from(sharesByNeed(rounds.needs()), left(limits, seconds), next);
+        if (!(byNeed instanceof Outcome.Found other)) {
+            return fair == null ? byNeed : fair;
+        }
+        return fair != null && fair.amounts().cost() <= other.amounts().cost()
+                ? fair
+                : bounded(other, solved.hasValues() ? solved.bound() : NO_BOUND, gap);
+    }
+
+    private static SolveLimits left(SolveLimits limits, double seconds) {
+        return new SolveLimits(Math.max(Rounds.LEAST_SECONDS, limits.seconds() - seconds), limits.relativeGap());
+    }
+
+    private static Outcome.Found bounded(Outcome.Found found, double bound, double gap) {
+        Amounts amounts = found.amounts();
+        return new Outcome.Found(
+                amounts.boundedBy(Math.min(bound, amounts.cost()), gap), found.model(), found.solution());
     }
 
     /**
