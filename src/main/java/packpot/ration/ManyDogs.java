@@ -1,14 +1,11 @@
 package packpot.ration;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import packpot.household.Avoidance;
 import packpot.household.Household;
 import packpot.household.Knowledge;
 import packpot.household.PantryItem;
@@ -23,7 +20,7 @@ import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * The ration of a kennel. Dogs that are held to the same figures per kcal are taken together as one large dog: all rows of such
+ * The ration of a dozen dogs or more. Dogs that are held to the same figures per kcal are taken together as one large dog: all rows of such
  * dogs added up are the rows of the large one, and whole doses added up are whole, so that no ration of all dogs costs less than
  * one of the few. Its pot is taken; then each dog has its own doses, a small problem by itself ({@link OneBowl}). Where a dog
  * finds none, its doses being too coarse for it, it stands for itself in the next round, and the pot makes room for it.
@@ -35,9 +32,6 @@ final class ManyDogs {
     private static final int TOO_MANY_ALONE = 25;
 
     private static final int MOST_ROUNDS = 30;
-    /** Of the dogs that find no doses, so many more stand for themselves. */
-    private static final int MORE_ALONE = 2;
-
     /** A pot that is nearer to the cheapest is lost in the rounding of so many doses. */
     private static final double LEAST_GAP = 0.0025;
 
@@ -68,51 +62,26 @@ final class ManyDogs {
         return needs.dogs().size() >= TOO_MANY_ALONE;
     }
 
-    /** Dogs alike, in the place of each group that stands for them. */
-    private record Grouped(Map<DogNeed, List<DogNeed>> members) {
-        static Grouped of(List<List<DogNeed>> groups) {
-            Map<DogNeed, List<DogNeed>> members = new LinkedHashMap<>();
-            groups.forEach(group -> members.put(DogNeed.together(group), group));
-            return new Grouped(members);
-        }
-
-        Needs needs() {
-            return new Needs(List.copyOf(members.keySet()));
-        }
-
-        Map<DogNeed, Double> shares(Map<DogNeed, Double> shares) {
-            Map<DogNeed, Double> sums = new LinkedHashMap<>();
-            members.forEach((together, dogs) -> sums.put(
-                    together,
-                    dogs.stream()
-                            .mapToDouble(dog -> shares.getOrDefault(dog, 0.0))
-                            .sum()));
-            return sums;
-        }
-    }
-
     RationPlanner.Outcome plan(Needs needs, SolveLimits limits) {
         long started = System.nanoTime();
         Map<DogNeed, Double> shares = RationPlanner.sharesByNeed(needs);
-        List<List<DogNeed>> groups = alike(needs);
+        Grouped grouped = Grouped.alike(household, needs);
         double bound = 0;
         boolean byNeed = true;
         boolean again = false;
         double boundOfAllShares = Double.POSITIVE_INFINITY;
         Chosen chosen = null;
-        Grouped first = Grouped.of(groups);
-        RationModel open = RationModel.withSharesOpen(household, knowledge, first.needs());
+        RationModel open = RationModel.withSharesOpen(household, knowledge, grouped.needs());
         if (open.additionsMoveShares()) {
             Solution found = solver.solve(open.linearModel(), own(limits, limits.seconds()));
             if (found.status() == Solution.Status.OPTIMAL) {
                 boundOfAllShares = found.bound();
                 chosen = Chosen.of(open, found);
-                shares = shares(first, open, found, shares);
+                shares = shares(grouped, open, found, shares);
                 byNeed = false;
             }
         }
         for (int round = 1; ; round++) {
-            Grouped grouped = Grouped.of(groups);
             RationModel model = RationModel.of(household, knowledge, grouped.needs(), grouped.shares(shares));
             double left = Math.max(1, limits.seconds() - since(started));
             Solution found = searched(model, chosen, bound, own(limits, left));
@@ -151,7 +120,7 @@ final class ManyDogs {
             if (without.isEmpty() || round >= MOST_ROUNDS || since(started) > limits.seconds()) {
                 return new RationPlanner.Outcome.None(model, false);
             }
-            groups = apart(groups, without);
+            grouped = grouped.apart(without);
         }
     }
 
@@ -173,52 +142,6 @@ final class ManyDogs {
 
     private static double since(long started) {
         return (System.nanoTime() - started) / 1e9;
-    }
-
-    /** What is the same for dogs that can be taken together. */
-    private record Likeness(
-            String profile, Object stage, int firstDay, int days, List<String> figures, String avoids) {}
-
-    private List<List<DogNeed>> alike(Needs needs) {
-        return List.copyOf(needs.dogs().stream()
-                .collect(Collectors.groupingBy(this::likeness, LinkedHashMap::new, Collectors.toList()))
-                .values());
-    }
-
-    private Likeness likeness(DogNeed dog) {
-        return new Likeness(
-                dog.profile().title(),
-                dog.energy().stage(),
-                dog.firstDay(),
-                dog.days(),
-                dog.requirements().stream()
-                        .map(each -> each.limit() + " " + Math.rint(1e9 * Math.log(each.per1000Kcal())))
-                        .toList(),
-                household.pantry().stream()
-                        .filter(item -> Avoidance.avoids(dog.dog(), item.food()))
-                        .map(item -> item.food().id())
-                        .collect(Collectors.joining(",")));
-    }
-
-    /** The smallest and the largest of those that found no doses stand for themselves. */
-    private static List<List<DogNeed>> apart(List<List<DogNeed>> groups, List<DogNeed> without) {
-        List<List<DogNeed>> others = new ArrayList<>();
-        for (List<DogNeed> group : groups) {
-            List<DogNeed> wanting = group.stream()
-                    .filter(without::contains)
-                    .sorted(Comparator.comparingDouble(DogNeed::kcalPerDay))
-                    .toList();
-            Set<DogNeed> alone = wanting.size() <= MORE_ALONE
-                    ? Set.copyOf(wanting)
-                    : Set.of(wanting.get(0), wanting.get(wanting.size() - 1));
-            alone.forEach(dog -> others.add(List.of(dog)));
-            List<DogNeed> rest =
-                    group.stream().filter(dog -> !alone.contains(dog)).toList();
-            if (!rest.isEmpty()) {
-                others.add(rest);
-            }
-        }
-        return others;
     }
 
     /** Dogs of a group split its part of the pot by their needs. */
