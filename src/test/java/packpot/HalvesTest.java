@@ -103,7 +103,8 @@ class HalvesTest {
         Optimisation.State state = theirs.getState();
         boolean dearer = theirs.getValue() > ourCost * (1 + 2 * Demo.GAP);
         boolean wrong = state == Optimisation.State.INFEASIBLE ? !Double.isNaN(ourCost) : state.isOptimal() && dearer;
-        count(what, wrong ? "wrong: " + state.name() : state.name());
+        String end = state == Optimisation.State.FAILED ? "nothing in time" : state.name();
+        count(what, wrong ? "wrong: " + end : end);
         if (!state.isFeasible()) {
             return Optional.empty();
         }
