@@ -71,7 +71,7 @@ final class ManyDogs {
         boolean again = false;
         double boundOfAllShares = Double.POSITIVE_INFINITY;
         Chosen chosen = null;
-        RationModel open = RationModel.withSharesOpen(household, knowledge, grouped.needs());
+        RationModel open = RationModel.withSharesOpen(household, knowledge, grouped.needs(), null);
         if (open.additionsMoveShares()) {
             Solution found = solver.solve(open.linearModel(), own(limits, limits.seconds()));
             if (found.status() == Solution.Status.OPTIMAL) {

@@ -78,12 +78,12 @@ public final class RationModel {
      * each dog only within what additions to its bowl may bring. What a dog's additions bring above others' is reckoned as
      * if its part of the pot stayed as it is, which differs from the truth by a few percent of a few percent.
      */
-    static RationModel withSharesOpen(Household household, Knowledge knowledge, Needs needs) {
+    static RationModel withSharesOpen(Household household, Knowledge knowledge, Needs needs, @Nullable Goal goal) {
         double band = household.rules().energyBand();
         Household wide = household.withRules(household
                 .rules()
                 .withEnergyBand(Math.max(band, household.shape().additionsMostEnergyShare())));
-        RationModel open = of(new Build(wide, knowledge, needs, RationPlanner.sharesByNeed(needs), false), null);
+        RationModel open = of(new Build(wide, knowledge, needs, RationPlanner.sharesByNeed(needs), false), goal);
         Expression all = new Expression();
         open.build.dogKcal.values().forEach(kcal -> all.add(1, kcal));
         double target = needs.kcalPerBatch();

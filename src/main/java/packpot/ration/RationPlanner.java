@@ -120,10 +120,23 @@ public final class RationPlanner {
             Outcome.@Nullable Found similar) {
         Chosen chosen = similar == null ? null : Chosen.of(similar.model(), similar.solution());
         Rounds rounds = new Rounds(household, knowledge, needs, solver, goal);
-        RationModel open = goal == null ? RationModel.withSharesOpen(household, knowledge, needs) : null;
-        return open != null && open.additionsMoveShares()
-                ? withSharesOpen(open, rounds, limits, chosen)
-                : rounds.from(sharesByNeed(needs), limits, chosen);
+        // The dogs of a recipe have the shares that it is checked with.
+        RationModel open =
+                goal instanceof RecipeGoal ? null : RationModel.withSharesOpen(household, knowledge, needs, goal);
+        if (open == null || !open.additionsMoveShares()) {
+            return rounds.from(sharesByNeed(needs), limits, chosen);
+        }
+        return goal == null ? withSharesOpen(open, rounds, limits, chosen) : nearWithSharesOpen(open, rounds, limits);
+    }
+
+    /** Near to another plan, whose shares need not be those of energy either. */
+    private Outcome nearWithSharesOpen(RationModel open, Rounds rounds, SolveLimits limits) {
+        Solution solved = solver.solve(
+                open.linearModel(), new SolveLimits(limits.seconds() / 2, limits.relativeGap() * OPEN_SHARE_OF_GAP));
+        SolveLimits left = left(limits, solved.seconds());
+        Outcome fair =
+                solved.hasValues() ? rounds.from(rounds.shares(open, solved), left, Chosen.of(open, solved)) : null;
+        return fair instanceof Outcome.Found ? fair : rounds.from(sharesByNeed(rounds.needs()), left, null);
     }
 
     /**
@@ -201,11 +214,10 @@ public final class RationPlanner {
 
     /** No ration costs less, fractions taken for whole numbers; infinite when there is none. Quick. */
     public double costsAtLeast(Household household, Needs needs, SolveLimits limits) {
-        Solution relaxed = solver.solve(
-                RationModel.of(household, knowledge, needs, sharesByNeed(needs))
-                        .linearModel()
-                        .relaxed(),
-                limits);
+        RationModel open = RationModel.withSharesOpen(household, knowledge, needs, null);
+        RationModel model =
+                open.additionsMoveShares() ? open : RationModel.of(household, knowledge, needs, sharesByNeed(needs));
+        Solution relaxed = solver.solve(model.linearModel().relaxed(), limits);
         return switch (relaxed.status()) {
             case OPTIMAL -> relaxed.bound();
             case INFEASIBLE -> Double.POSITIVE_INFINITY;
