@@ -26,6 +26,7 @@ import packpot.household.PantryItem;
 import packpot.household.Rules;
 import packpot.needs.DogNeed;
 import packpot.needs.Needs;
+import packpot.plan.Amounts;
 import packpot.ration.RationPlanner.Outcome;
 import packpot.solver.SolveLimits;
 
@@ -76,6 +77,19 @@ class KennelByHandTest {
         assertThat(found.amounts().proved()).isTrue();
         assertThat(found.amounts().shares().get(many.dogs().get(24))).isCloseTo(2500 / 32_500.0, within(1e-12));
         assertThat(found.amounts().doses()).hasSize(25);
+    }
+
+    /** As one they need 30 spoons a day, by themselves three each: 120 kg of rice and 36 spoons on ten days. */
+    @Test
+    void aDozenAreProvedEachForItself() {
+        Needs dozen = dogs(12, i -> need("Dog " + i, 1000, least("calcium", 1)));
+        Amounts amounts = ((Outcome.Found) new RationPlanner(Demo.knowledge(), new Asked())
+                        .plan(household(dozen, RICE, CHALK), dozen, new SolveLimits(20, 0.001)))
+                .amounts();
+        dozen.dogs().forEach(dog -> assertThat(amounts.doses().get(dog)).containsExactly(Map.entry(CHALK, 3)));
+        assertThat(amounts.cost()).isCloseTo(120 + 3.6, within(1e-6));
+        assertThat(amounts.bound()).isGreaterThan(0.999 * 123.6);
+        assertThat(amounts.proved()).isTrue();
     }
 
     @Test
