@@ -27,6 +27,7 @@ import packpot.needs.Needs;
 import packpot.plan.Amounts;
 import packpot.plan.Plan;
 import packpot.plan.PlanBuilder;
+import packpot.ration.RationModel;
 import packpot.ration.RationPlanner;
 import packpot.ration.RationPlanner.Outcome;
 import packpot.solver.LinearModel;
@@ -126,6 +127,13 @@ public final class Demo {
         } catch (ScenarioException e) {
             throw new AssertionError(e.getMessage(), e);
         }
+    }
+
+    /** The whole model of a household, with the shares of energy. */
+    public static LinearModel<?> model(Household household) {
+        Needs needs = Needs.of(household, KNOWLEDGE);
+        return RationModel.of(household, KNOWLEDGE, needs, RationPlanner.sharesByNeed(needs))
+                .linearModel();
     }
 
     /** Plans a household that has a plan. */

@@ -17,10 +17,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.ojalgo.optimisation.Optimisation;
-import packpot.household.Household;
-import packpot.needs.Needs;
-import packpot.ration.RationModel;
-import packpot.ration.RationPlanner;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
 import packpot.solver.Solution;
@@ -62,7 +58,7 @@ class HalvesTest {
     @ParameterizedTest
     @MethodSource("scenarios")
     void noHalfIsCheaper(Path file) {
-        LinearModel<?> model = model(Demo.read(Demo.text(file)));
+        LinearModel<?> model = Demo.model(Demo.read(Demo.text(file)));
         Solution ours = new SharedSolver().solve(model, LIMITS);
         if (!ours.hasValues()) {
             Optional<Double> theirs = cost("the whole", model, Double.NaN);
@@ -122,12 +118,6 @@ class HalvesTest {
 
     private static void count(String what, String end) {
         ASKED.merge(new Asked(what, end), 1, Integer::sum);
-    }
-
-    private static LinearModel<?> model(Household household) {
-        Needs needs = Needs.of(household, Demo.knowledge());
-        return RationModel.of(household, Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs))
-                .linearModel();
     }
 
     @AfterAll

@@ -18,10 +18,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packpot.Glpsol.Answer;
-import packpot.household.Household;
-import packpot.needs.Needs;
-import packpot.ration.RationModel;
-import packpot.ration.RationPlanner;
 import packpot.search.Searches;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearSolution;
@@ -72,7 +68,7 @@ class NativeSolverTest {
         assumeTrue(glpsol != null, "glpsol is not installed (package glpk-utils)");
         // Ours is timed in a process that has solved before, as the page's has.
         Searches.telling(() -> {})
-                .solve(model(Demo.read(Demo.text(Demo.file("foster-home")))), new SolveLimits(5, GAP));
+                .solve(Demo.model(Demo.read(Demo.text(Demo.file("foster-home")))), new SolveLimits(5, GAP));
     }
 
     static Stream<Path> scenarios() {
@@ -83,7 +79,7 @@ class NativeSolverTest {
     @MethodSource("scenarios")
     void bothSolversAgree(Path file) {
         Glpsol other = Objects.requireNonNull(glpsol);
-        LinearModel<?> model = model(Demo.read(Demo.text(file)));
+        LinearModel<?> model = Demo.model(Demo.read(Demo.text(file)));
         String name = String.valueOf(file.getFileName()).replace(".json", "");
         Path mps = Path.of("target", "models", name + ".mps");
         Glpsol.write(model, name, mps);
@@ -121,12 +117,6 @@ class NativeSolverTest {
         if (ours.isOptimal()) {
             assertThat(ours.objective()).isCloseTo(theirs.cost(), within(SAME * theirs.cost()));
         }
-    }
-
-    private static LinearModel<?> model(Household household) {
-        Needs needs = Needs.of(household, Demo.knowledge());
-        return RationModel.of(household, Demo.knowledge(), needs, RationPlanner.sharesByNeed(needs))
-                .linearModel();
     }
 
     @AfterAll

@@ -3,6 +3,7 @@ package packpot.ration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static packpot.ration.ByHand.MEAT;
+import static packpot.ration.ByHand.PASTE;
 import static packpot.ration.ByHand.RICE;
 import static packpot.ration.ByHand.household;
 import static packpot.ration.ByHand.least;
@@ -13,9 +14,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import packpot.Demo;
-import packpot.food.Constituent;
-import packpot.food.Dosing;
-import packpot.food.Place;
 import packpot.household.Household;
 import packpot.household.PantryItem;
 import packpot.household.Rules;
@@ -28,16 +26,6 @@ import packpot.solver.SolveLimits;
 /** What is asked of the solver from the shares of energy on, one question after the other, and when it is content. */
 class PlannerRoundsTest {
     private static final double GAP = 0.001;
-
-    /** 5 kcal and 0.1 g of calcium a gram, by spoons of 1 g into the bowl, $20 a kg. */
-    private static final PantryItem PASTE = ByHand.loose(
-            ByHand.supplement(
-                    "paste",
-                    Map.of(Constituent.CARBOHYDRATE_G, 125.0, Constituent.CALCIUM_MG, 10_000.0),
-                    Dosing.DAILY,
-                    Place.BOWL,
-                    12),
-            0.02);
 
     private final Needs ash = needs(need("Ash", 1000, least("protein", 50)));
     /** Ash needs nine spoons a day for its calcium, which bring 45 of its 500 kcal. */
