@@ -15,9 +15,9 @@ import packpot.solver.SolveLimits;
 import packpot.solver.Solver;
 
 /**
- * Finds the cheapest ration. The pot is split by the energy that each dog must get from it. Every solution holds for the
- * shares that it was found with, additions included; but where additions carry so much energy that other shares would be
- * fairer, these are taken and the model is solved again, until they settle.
+ * Finds the cheapest ration. The pot is split by the energy that each dog must get from it. Where additions to bowls could
+ * bring so much energy that other shares would be fair, these are sought first, in a model with shares open; what is told as
+ * the bound is of that model. Every ration holds for the shares that it was found with ({@link Rounds}).
  */
 public final class RationPlanner {
     private static final double OPEN_SHARE_OF_GAP = 0.35;

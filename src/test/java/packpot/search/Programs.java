@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import packpot.solver.Expression;
+import packpot.solver.LinearModel.Variable;
 
 /** Programs written down as they stand in a book, and what is true of every dictionary of one. */
 final class Programs {
@@ -155,5 +157,14 @@ final class Programs {
 
     private static double of(Compact program, int variable, double[] x) {
         return variable < program.columns() ? x[variable] : program.activity(variable - program.columns(), x);
+    }
+
+    /** A sum of coefficients and variables by turns. */
+    static Expression sum(Object... coefficientsAndVariables) {
+        Expression sum = new Expression();
+        for (int i = 0; i < coefficientsAndVariables.length; i += 2) {
+            sum.add(((Number) coefficientsAndVariables[i]).doubleValue(), (Variable) coefficientsAndVariables[i + 1]);
+        }
+        return sum;
     }
 }

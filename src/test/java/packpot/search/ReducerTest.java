@@ -2,11 +2,11 @@ package packpot.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static packpot.search.Programs.sum;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import packpot.solver.Expression;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
 
@@ -15,14 +15,6 @@ class ReducerTest {
     private static final double INF = Double.POSITIVE_INFINITY;
 
     private final LinearModel<String> model = new LinearModel<>();
-
-    private static Expression sum(Object... coefficientsAndVariables) {
-        Expression sum = new Expression();
-        for (int i = 0; i < coefficientsAndVariables.length; i += 2) {
-            sum.add(((Number) coefficientsAndVariables[i]).doubleValue(), (Variable) coefficientsAndVariables[i + 1]);
-        }
-        return sum;
-    }
 
     private Compact reduced() {
         return Reducer.reduce(model).orElseThrow();

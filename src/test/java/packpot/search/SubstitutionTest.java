@@ -2,12 +2,12 @@ package packpot.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static packpot.search.Programs.sum;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import packpot.search.Draft.Line;
-import packpot.solver.Expression;
 import packpot.solver.LinearModel;
 import packpot.solver.LinearModel.Variable;
 
@@ -16,14 +16,6 @@ class SubstitutionTest {
     private static final double INF = Double.POSITIVE_INFINITY;
 
     private final LinearModel<String> model = new LinearModel<>();
-
-    private static Expression sum(Object... coefficientsAndVariables) {
-        Expression sum = new Expression();
-        for (int i = 0; i < coefficientsAndVariables.length; i += 2) {
-            sum.add(((Number) coefficientsAndVariables[i]).doubleValue(), (Variable) coefficientsAndVariables[i + 1]);
-        }
-        return sum;
-    }
 
     private Draft substituted() {
         Draft draft = new Draft(model);
